@@ -1,0 +1,19 @@
+package dev.gambrel.tree;
+
+import java.util.List;
+
+/**
+ * The carcass that the shares of a specification hold for.
+ *
+ * @param basis what its weight is taken of
+ * @param dressing what is on and off it, as written: "skin off", "kidneys out"
+ * @param band the weights for which the shares hold
+ * @param steps named losses from other bases to this one
+ */
+public record Carcass(Basis basis, List<String> dressing, WeightBand band, List<BasisStep> steps) {
+    /** Copies the lists. */
+    public Carcass {
+        dressing = List.copyOf(dressing);
+        steps = List.copyOf(steps);
+    }
+}

@@ -1,0 +1,53 @@
+package dev.gambrel.tree;
+
+import dev.gambrel.text.TradeName;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A whole specification: one carcass and how it is cut.
+ *
+ * @param specification title and revision
+ * @param carcass the weight basis, dressing and weight band that the shares hold for
+ * @param species the animal's anatomy and published figures
+ * @param streams where trim, bones and rests go
+ * @param sources what figures may cite
+ * @param parts what the carcass is divided into, in the order written
+ * @param notes free words that no rule reads
+ */
+public record CutTree(
+        Specification specification,
+        Carcass carcass,
+        Species species,
+        List<Stream> streams,
+        List<Source> sources,
+        List<Part> parts,
+        List<String> notes) {
+    /** Copies the lists. */
+    public CutTree {
+        streams = List.copyOf(streams);
+        sources = List.copyOf(sources);
+        parts = List.copyOf(parts);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * The stream of a name.
+     *
+     * @param name any writing of the name
+     * @return the first stream so called, if any
+     */
+    public Optional<Stream> stream(TradeName name) {
+        return streams.stream().filter(s -> s.name().equals(name)).findFirst();
+    }
+
+    /**
+     * The source of a name.
+     *
+     * @param name any writing of the name
+     * @return the first source so called, if any
+     */
+    public Optional<Source> source(TradeName name) {
+        return sources.stream().filter(s -> s.name().equals(name)).findFirst();
+    }
+}

@@ -1,0 +1,35 @@
+package dev.gambrel.tree;
+
+import dev.gambrel.text.TradeName;
+import java.util.List;
+
+/**
+ * What a cut is, and how it is parted from its neighbours.
+ *
+ * @param boneState whether bone is left in
+ * @param contents bones and muscles that it is said to contain
+ * @param separations where and with what it is parted
+ * @param references numbers in published schemes
+ * @param otherNames what it is called elsewhere
+ * @param notes free words that no rule reads
+ */
+public record Description(
+        BoneState boneState,
+        List<TradeName> contents,
+        List<Separation> separations,
+        List<Reference> references,
+        List<OtherName> otherNames,
+        List<String> notes) {
+    /** Nothing said. */
+    public static final Description NONE =
+            new Description(BoneState.NOT_STATED, List.of(), List.of(), List.of(), List.of(), List.of());
+
+    /** Copies the lists. */
+    public Description {
+        contents = List.copyOf(contents);
+        separations = List.copyOf(separations);
+        references = List.copyOf(references);
+        otherNames = List.copyOf(otherNames);
+        notes = List.copyOf(notes);
+    }
+}

@@ -1,0 +1,42 @@
+package dev.gambrel.tree;
+
+import dev.gambrel.text.TradeName;
+import java.util.List;
+
+/** How much of the weight that enters a cut leaves in one part. A share of a pair covers both pieces. */
+public sealed interface Share {
+    /**
+     * A figure.
+     *
+     * @param expected per cent of the cut above
+     * @param others the same part as a share of something further up, to be checked against the first
+     * @param sources names of the sources that the figure rests on
+     */
+    record Stated(Expected expected, List<Derived> others, List<TradeName> sources) implements Share {
+        /** Copies the lists. */
+        public Stated {
+            others = List.copyOf(others);
+            sources = List.copyOf(sources);
+        }
+
+        /**
+         * A figure with nothing beside it.
+         *
+         * @param expected per cent of the cut above
+         */
+        public Stated(Expected expected) {
+            this(expected, List.of(), List.of());
+        }
+    }
+
+    /** No figure was written. That is not zero. */
+    record NotStated() implements Share {}
+
+    /**
+     * A share of something other than the cut above.
+     *
+     * @param expected per cent
+     * @param of "carcass" or the name of a cut further up
+     */
+    record Derived(Expected expected, TradeName of) {}
+}

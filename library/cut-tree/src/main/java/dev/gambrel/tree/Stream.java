@@ -1,0 +1,77 @@
+package dev.gambrel.tree;
+
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.text.TradeName;
+
+/**
+ * A tub that trim, bones and rests go into.
+ *
+ * @param name the house's name
+ * @param kind what becomes of it
+ * @param lean how lean it is meant to be
+ */
+public record Stream(TradeName name, Kind kind, Lean lean) {
+    /** What becomes of a stream. */
+    public enum Kind {
+        /** Sold as meat. */
+        SALEABLE("saleable"),
+        /** Sold or used, not as meat: bones, fat to render. */
+        BY_PRODUCT("by-product"),
+        /** Thrown away. */
+        WASTE("waste");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /**
+         * In print.
+         *
+         * @return "saleable", "by-product" or "waste"
+         */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** How lean a stream is. */
+    public sealed interface Lean {
+        /**
+         * A figure.
+         *
+         * @param percent per cent lean
+         * @param judged how it is found: the two ways are never mixed
+         */
+        record Stated(Quantity percent, Judged judged) implements Lean {}
+
+        /** Nothing was said. */
+        record NotStated() implements Lean {}
+    }
+
+    /** How lean is found. */
+    public enum Judged {
+        /** Nobody has said. */
+        NOT_STATED(""),
+        /** By eye: parts lean to parts fat. */
+        VISUAL("visual"),
+        /** By analysis of fat. */
+        CHEMICAL("chemical");
+
+        private final String words;
+
+        Judged(String words) {
+            this.words = words;
+        }
+
+        /**
+         * In print.
+         *
+         * @return "visual", "chemical", or nothing
+         */
+        public String words() {
+            return words;
+        }
+    }
+}

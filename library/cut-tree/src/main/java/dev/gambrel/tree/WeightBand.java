@@ -1,0 +1,27 @@
+package dev.gambrel.tree;
+
+import dev.gambrel.quantity.Quantity;
+
+/** The carcass weights for which a specification is written. */
+public sealed interface WeightBand {
+    /**
+     * A band; both ends belong to it.
+     *
+     * @param low the lightest carcass
+     * @param high the heaviest
+     */
+    record Stated(Quantity low, Quantity high) implements WeightBand {
+        /**
+         * Whether a weight is in the band, compared exactly.
+         *
+         * @param weight a carcass weight on the specification's basis
+         * @return true at both ends and between
+         */
+        public boolean holds(Quantity weight) {
+            return weight.compareTo(low) >= 0 && weight.compareTo(high) <= 0;
+        }
+    }
+
+    /** No band was written. */
+    record NotStated() implements WeightBand {}
+}

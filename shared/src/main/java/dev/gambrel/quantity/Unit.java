@@ -1,0 +1,104 @@
+package dev.gambrel.quantity;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A unit that may be written, with its exact size in the unit in which its dimension is compared.
+ *
+ * <p>Pound and ounce are avoirdupois, 0.45359237 kg exactly and a sixteenth of that; the inch is 25.4 mm exactly
+ * (international yard and pound agreement of 1959, as in NIST Special Publication 811, appendix B).
+ */
+public enum Unit {
+    /** Kilogram. */
+    KILOGRAM("kg", Dimension.WEIGHT, "1", "0", "kilogram", "kilograms", "kilo", "kilos"),
+    /** Gram. */
+    GRAM("g", Dimension.WEIGHT, "0.001", "0", "gram", "grams", "gramme", "grammes"),
+    /** Avoirdupois pound. */
+    POUND("lb", Dimension.WEIGHT, "0.45359237", "0", "lbs", "pound", "pounds"),
+    /** Avoirdupois ounce. */
+    OUNCE("oz", Dimension.WEIGHT, "0.028349523125", "0", "ounce", "ounces"),
+    /** Millimetre. */
+    MILLIMETRE("mm", Dimension.LENGTH, "1", "0", "millimetre", "millimetres"),
+    /** Centimetre. */
+    CENTIMETRE("cm", Dimension.LENGTH, "10", "0", "centimetre", "centimetres"),
+    /** Inch. */
+    INCH("in", Dimension.LENGTH, "25.4", "0", "inch", "inches"),
+    /** Per cent. */
+    PERCENT("%", Dimension.SHARE, "1", "0", "percent"),
+    /** Degree Celsius. */
+    CELSIUS("°C", Dimension.TEMPERATURE, "9", "0", "ºC"),
+    /** Degree Fahrenheit. */
+    FAHRENHEIT("°F", Dimension.TEMPERATURE, "5", "-160", "ºF"),
+    /** Hour. */
+    HOUR("hours", Dimension.TIME, "1", "0", "hour", "h"),
+    /** Day of 24 hours. */
+    DAY("days", Dimension.TIME, "24", "0", "day", "d");
+
+    private final String symbol;
+    private final Dimension dimension;
+    private final BigDecimal factor;
+    private final BigDecimal offset;
+    private final List<String> aliases;
+
+    Unit(String symbol, Dimension dimension, String factor, String offset, String... aliases) {
+        this.symbol = symbol;
+        this.dimension = dimension;
+        this.factor = new BigDecimal(factor);
+        this.offset = new BigDecimal(offset);
+        this.aliases = List.of(aliases);
+    }
+
+    /**
+     * The unit as it is printed.
+     *
+     * @return for example "kg"
+     */
+    public String symbol() {
+        return symbol;
+    }
+
+    /**
+     * What the unit measures.
+     *
+     * @return the dimension
+     */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /**
+     * The amount in the unit of comparison of the dimension, exactly.
+     *
+     * @param amount an amount in this unit
+     * @return the amount in kilograms, millimetres, per cent, ninths of a degree Celsius or hours
+     */
+    public BigDecimal toCommon(BigDecimal amount) {
+        return amount.multiply(factor).add(offset);
+    }
+
+    /**
+     * One of this unit in the unit of comparison, where a difference counts and not a point on a scale.
+     *
+     * @return the factor, greater than 0
+     */
+    public BigDecimal factor() {
+        return factor;
+    }
+
+    /**
+     * The unit that somebody wrote, whatever the case, save that temperature scales are capitals.
+     *
+     * @param text a symbol or a word, such as "kg" or "pounds"
+     * @return the unit, or nothing if it is not one of ours
+     */
+    public static Optional<Unit> of(String text) {
+        for (Unit unit : values()) {
+            if (unit.symbol.equalsIgnoreCase(text) || unit.aliases.stream().anyMatch(text::equalsIgnoreCase)) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,123 @@
+package dev.gambrel.text;
+
+import java.text.Normalizer;
+import java.util.Locale;
+
+/**
+ * A name as the trade writes it: several words, any case.
+ *
+ * <p>Two names are equal when they differ only in case, in Unicode form (NFKC) or in the width of the space
+ * between words: {@code Best End of Neck} is {@code best  end of neck}.
+ */
+public final class TradeName implements Comparable<TradeName> {
+    /** The longest name that is taken, in UTF-16 characters. */
+    public static final int MAX_LENGTH = 128;
+
+    private final String text;
+    private final String key;
+
+    private TradeName(String text) {
+        this.text = text;
+        this.key = fold(text);
+    }
+
+    /**
+     * A name with the white space at its ends removed and runs of it made single.
+     *
+     * @param text the words
+     * @return the name
+     * @throws IllegalArgumentException if {@link #isAcceptable} says no
+     */
+    public static TradeName of(String text) {
+        if (!isAcceptable(text)) {
+            throw new IllegalArgumentException("not a name: " + text.length() + " characters");
+        }
+        return new TradeName(singleSpaced(text));
+    }
+
+    /**
+     * Whether a text can be a name: 1 to {@value #MAX_LENGTH} characters, not blank, without control or direction
+     * characters, and without the slash that separates the names of a path.
+     *
+     * @param text a text from anywhere
+     * @return true if {@link #of} takes it
+     */
+    public static boolean isAcceptable(String text) {
+        return !text.isBlank()
+                && text.length() <= MAX_LENGTH
+                && text.codePoints().noneMatch(c -> c == '/' || isUnprintable(c));
+    }
+
+    private static boolean isUnprintable(int codePoint) {
+        return switch (Character.getType(codePoint)) {
+            case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.PRIVATE_USE -> true;
+            default -> false;
+        };
+    }
+
+    private static String singleSpaced(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        boolean gap = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (Character.isWhitespace(c) || c == '\u00a0') {
+                gap = !out.isEmpty();
+            } else {
+                if (gap) {
+                    out.append(' ');
+                    gap = false;
+                }
+                out.append(c);
+            }
+        }
+        return out.length() == text.length() ? text : out.toString();
+    }
+
+    private static String fold(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) > 0x7f) {
+                String upper = Normalizer.normalize(text, Normalizer.Form.NFKC).toUpperCase(Locale.ROOT);
+                return Normalizer.normalize(upper.toLowerCase(Locale.ROOT), Normalizer.Form.NFKC);
+            }
+        }
+        return text.toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * The name as written.
+     *
+     * @return the words with single spaces
+     */
+    public String text() {
+        return text;
+    }
+
+    /**
+     * The form in which names are compared.
+     *
+     * @return the folded text
+     */
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public int compareTo(TradeName other) {
+        return key.compareTo(other.key);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof TradeName that && key.equals(that.key);
+    }
+
+    @Override
+    public int hashCode() {
+        return key.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}
