@@ -58,7 +58,8 @@ public sealed interface Part permits Cut, Part.Bone, Part.Trim, Part.Loss, Part.
      * @param home where it goes
      */
     record Rest(Home home) implements Part {
-        private static final TradeName NAME = TradeName.of("rest");
+        /** The name of every rest. */
+        public static final TradeName NAME = TradeName.of("rest");
 
         @Override
         public TradeName name() {

@@ -1,0 +1,110 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.BoneState;
+import dev.gambrel.tree.Part;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/**
+ * What goes in comes out: a bone is taken only from a cut that it entered, none is left in what is called boneless, and
+ * none vanishes from what is divided completely.
+ */
+final class BoneBalance implements Rule {
+    @Override
+    public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        Map<Site, List<Site>> below = new IdentityHashMap<>();
+        for (Site site : inspection.sites()) {
+            if (!site.isCarcass()) {
+                below.computeIfAbsent(site.above(), s -> new ArrayList<>()).add(site);
+            }
+        }
+        for (Site site : inspection.sites()) {
+            checkTaken(site, inspection.pieces(), found);
+            if (!site.isCarcass() && !site.isUnsure()) {
+                checkLeft(site, below.getOrDefault(site, List.of()), inspection.pieces(), found);
+            }
+        }
+    }
+
+    private static void checkTaken(Site site, PieceIndex pieces, Consumer<Diagnostic> found) {
+        if (site.bonesIn().isEmpty()) {
+            return;
+        }
+        for (Part part : site.parts()) {
+            if (part instanceof Part.Bone bone) {
+                for (TradeName name : bone.bones()) {
+                    Optional<TradeName> known = pieces.bone(name);
+                    if (known.isPresent() && !site.bonesIn().get().contains(known.get())) {
+                        found.accept(neverEntered(site, bone, name, known.get(), pieces));
+                    }
+                }
+            }
+        }
+    }
+
+    private static Diagnostic neverEntered(
+            Site site, Part.Bone bone, TradeName name, TradeName known, PieceIndex pieces) {
+        Diagnostic finding = Diagnostic.of(TreeCode.BONE_NEVER_ENTERED, site.at(bone, Aspect.NAME))
+                .with("bone", name)
+                .with("cut", site.name());
+        for (Site above : site.upward()) {
+            for (Part part : above == site ? List.<Part>of() : above.parts()) {
+                if (part instanceof Part.Bone earlier
+                        && earlier.bones().stream().anyMatch(b -> pieces.bone(b).equals(Optional.of(known)))) {
+                    return finding.related(
+                                    above.at(earlier, Aspect.NAME), "it has left " + above.name() + " here already")
+                            .help("Take one of the two lines out: a bone leaves once.");
+                }
+            }
+        }
+        return finding.help("Move the line to the cut that the bone lies in, or name the right bone.");
+    }
+
+    private static void checkLeft(Site site, List<Site> below, PieceIndex pieces, Consumer<Diagnostic> found) {
+        if (site.bonesIn().isEmpty()) {
+            return;
+        }
+        Set<TradeName> left = new LinkedHashSet<>(site.bonesIn().get());
+        left.removeAll(Sites.takenOut(site, pieces));
+        for (Site part : below) {
+            if (part.bonesIn().isEmpty() && part.cut().description().boneState() != BoneState.BONELESS) {
+                return;
+            }
+            left.removeAll(part.bonesIn().orElse(Set.of()));
+        }
+        if (left.isEmpty()) {
+            return;
+        }
+        if (site.cut().description().boneState() == BoneState.BONELESS) {
+            found.accept(leftIn(site, left));
+        } else if (site.isDivided() && site.parts().stream().noneMatch(part -> part instanceof Part.Rest)) {
+            left.forEach(bone -> found.accept(unaccounted(site, bone)));
+        }
+    }
+
+    private static Diagnostic leftIn(Site site, Set<TradeName> left) {
+        TradeName first = left.iterator().next();
+        return Diagnostic.of(TreeCode.BONE_LEFT_IN, site.at(Aspect.BONE_STATE))
+                .with("cut", site.name())
+                .with("bones", Findings.list(left))
+                .help("Take each out with a line of its own, such as: bone " + first + " 7 % -> bones")
+                .help("Or write bone in instead of boneless.");
+    }
+
+    private static Diagnostic unaccounted(Site site, TradeName bone) {
+        return Diagnostic.of(TreeCode.BONE_UNACCOUNTED, site.at(Aspect.NAME))
+                .with("bone", bone)
+                .with("cut", site.name())
+                .help("Write a line such as: bone " + bone + " 7 % -> bones")
+                .help("Or, if a part keeps it, say so there: contains " + bone);
+    }
+}

@@ -1,0 +1,27 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.NearestName;
+import dev.gambrel.text.TradeName;
+import java.util.Collection;
+import java.util.stream.Collectors;
+
+/** Turns of phrase that several rules share. */
+final class Findings {
+    private Findings() {}
+
+    /** Adds the nearest known name, or else all of them if they are few. */
+    static Diagnostic suggest(Diagnostic finding, TradeName wanted, Collection<TradeName> known) {
+        return NearestName.of(wanted, known)
+                .map(near -> finding.help("Did you mean “" + near + "”?"))
+                .orElseGet(() ->
+                        known.isEmpty() || known.size() > 12 ? finding : finding.note("Known: " + list(known) + "."));
+    }
+
+    /** Names with commas, and an "and" before the last. */
+    static String list(Collection<TradeName> names) {
+        String all = names.stream().map(TradeName::text).collect(Collectors.joining(", "));
+        int last = all.lastIndexOf(", ");
+        return last < 0 ? all : all.substring(0, last) + " and " + all.substring(last + 2);
+    }
+}

@@ -1,0 +1,20 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.tree.CutTree;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A tree under inspection with what several rules look up, found once.
+ *
+ * @param tree the tree
+ * @param pieces its species by name
+ * @param sites every place where something is divided, carcass first
+ */
+record Inspection(CutTree tree, PieceIndex pieces, List<Site> sites) {
+    static Inspection of(CutTree tree, Set<TreePath> inDoubt) {
+        PieceIndex pieces = new PieceIndex(tree.species());
+        return new Inspection(tree, pieces, Sites.of(tree, pieces, inDoubt));
+    }
+}

@@ -1,0 +1,59 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Place;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Bones and muscles that are named are those of the species. Where it declares none, nothing is said. */
+final class KnownAnatomy implements Rule {
+    @Override
+    public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        PieceIndex pieces = inspection.pieces();
+        if (pieces.boneNames().isEmpty()) {
+            return;
+        }
+        for (Site site : inspection.sites()) {
+            if (!site.isCarcass()) {
+                checkContents(site, inspection, found);
+            }
+            for (Part part : site.parts()) {
+                if (part instanceof Part.Bone bone) {
+                    checkBones(site, bone, inspection, found);
+                }
+            }
+        }
+    }
+
+    private static void checkBones(Site site, Part.Bone bone, Inspection inspection, Consumer<Diagnostic> found) {
+        for (TradeName name : bone.bones()) {
+            if (inspection.pieces().bone(name).isEmpty()) {
+                Diagnostic finding = Diagnostic.of(TreeCode.UNKNOWN_BONE, site.at(bone, Aspect.NAME))
+                        .with("species", inspection.tree().species().name())
+                        .with("bone", name);
+                found.accept(Findings.suggest(finding, name, inspection.pieces().boneNames()));
+            }
+        }
+    }
+
+    private static void checkContents(Site site, Inspection inspection, Consumer<Diagnostic> found) {
+        PieceIndex pieces = inspection.pieces();
+        List<TradeName> contents = site.cut().description().contents();
+        for (int i = 0; i < contents.size(); i++) {
+            TradeName name = contents.get(i);
+            if (pieces.bone(name).isEmpty() && pieces.muscle(name).isEmpty()) {
+                List<TradeName> known = new ArrayList<>(pieces.boneNames());
+                known.addAll(pieces.muscleNames());
+                Diagnostic finding = Diagnostic.of(
+                                TreeCode.UNKNOWN_CONTENTS, new Place.InTree(site.path(), Aspect.CONTENTS, i))
+                        .with("species", inspection.tree().species().name())
+                        .with("name", name);
+                found.accept(Findings.suggest(finding, name, known));
+            }
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.OtherName;
+import dev.gambrel.tree.Piece;
+import dev.gambrel.tree.Species;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** The pieces, bones, muscles and glands of one species by every name they have. */
+final class PieceIndex {
+    /** A piece with the names of the pieces that hold it, outermost first, itself last. */
+    record Known(Piece piece, List<Piece> chain) {
+        boolean isWithin(Piece other) {
+            return chain.stream().anyMatch(piece -> piece == other);
+        }
+    }
+
+    private final Map<TradeName, List<Known>> pieces = new HashMap<>();
+    private final Map<TradeName, TradeName> bones = new LinkedHashMap<>();
+    private final Map<TradeName, TradeName> muscles = new LinkedHashMap<>();
+    private final Map<TradeName, TradeName> glands = new LinkedHashMap<>();
+    private final Map<TradeName, List<Known>> glandPieces = new HashMap<>();
+
+    PieceIndex(Species species) {
+        species.pieces().forEach(piece -> add(piece, List.of()));
+    }
+
+    private void add(Piece piece, List<Piece> above) {
+        List<Piece> chain = new ArrayList<>(above);
+        chain.add(piece);
+        Known known = new Known(piece, chain);
+        named(piece.name(), piece.otherNames())
+                .forEach(name ->
+                        pieces.computeIfAbsent(name, n -> new ArrayList<>()).add(known));
+        addStructures(piece.anatomy().bones(), bones);
+        addStructures(piece.anatomy().muscles(), muscles);
+        addStructures(piece.anatomy().glands(), glands);
+        piece.anatomy()
+                .glands()
+                .forEach(gland -> glandPieces
+                        .computeIfAbsent(gland.name(), n -> new ArrayList<>())
+                        .add(known));
+        piece.parts().forEach(part -> add(part, chain));
+    }
+
+    private static void addStructures(List<Piece.Structure> structures, Map<TradeName, TradeName> index) {
+        for (Piece.Structure structure : structures) {
+            named(structure.name(), structure.otherNames()).forEach(name -> index.putIfAbsent(name, structure.name()));
+        }
+    }
+
+    private static Stream<TradeName> named(TradeName name, List<OtherName> others) {
+        return Stream.concat(Stream.of(name), others.stream().map(OtherName::name))
+                .distinct();
+    }
+
+    /** The one piece of a name; nothing if there is none, or if the name means several. */
+    Optional<Known> piece(TradeName name) {
+        List<Known> found = piecesCalled(name);
+        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    /** All pieces of a name; a piece's own name comes before what it is called elsewhere. */
+    List<Known> piecesCalled(TradeName name) {
+        List<Known> found = pieces.getOrDefault(name, List.of());
+        List<Known> own = found.stream()
+                .filter(known -> known.piece().name().equals(name))
+                .toList();
+        return own.isEmpty() ? found : own;
+    }
+
+    Optional<TradeName> bone(TradeName name) {
+        return Optional.ofNullable(bones.get(name));
+    }
+
+    Optional<TradeName> muscle(TradeName name) {
+        return Optional.ofNullable(muscles.get(name));
+    }
+
+    Optional<TradeName> gland(TradeName name) {
+        return Optional.ofNullable(glands.get(name));
+    }
+
+    List<Known> piecesWithGland(TradeName gland) {
+        return glandPieces.getOrDefault(gland, List.of());
+    }
+
+    Collection<TradeName> boneNames() {
+        return bones.keySet();
+    }
+
+    Collection<TradeName> muscleNames() {
+        return muscles.keySet();
+    }
+
+    Collection<TradeName> glandNames() {
+        return glands.keySet();
+    }
+
+    /** Every bone of the species; empty if none is declared. */
+    Set<TradeName> allBones() {
+        return new LinkedHashSet<>(bones.values());
+    }
+
+    /** The bones of a piece and of the pieces in it, but for those pieces that are cut from it beforehand. */
+    Set<TradeName> bonesOf(Piece piece, Set<Piece> without) {
+        Set<TradeName> found = new LinkedHashSet<>();
+        collectBones(piece, without, found);
+        return found;
+    }
+
+    private static void collectBones(Piece piece, Set<Piece> without, Set<TradeName> found) {
+        piece.anatomy().bones().forEach(bone -> found.add(bone.name()));
+        piece.parts().stream()
+                .filter(part -> !without.contains(part))
+                .forEach(part -> collectBones(part, without, found));
+    }
+}

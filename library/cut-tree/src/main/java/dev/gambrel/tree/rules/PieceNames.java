@@ -1,0 +1,64 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.OtherName;
+import dev.gambrel.tree.PieceCount;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A cut's name means one piece of the animal, and as many of it as the animal has. */
+final class PieceNames implements Rule {
+    @Override
+    public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        for (Site site : inspection.sites()) {
+            if (!site.isCarcass()) {
+                checkMeaning(site, inspection.pieces(), found);
+                site.piece().ifPresent(piece -> checkCount(site, piece, inspection, found));
+            }
+        }
+    }
+
+    private static void checkMeaning(Site site, PieceIndex pieces, Consumer<Diagnostic> found) {
+        TradeName name = site.cut().name();
+        List<PieceIndex.Known> meanings = pieces.piecesCalled(name);
+        if (meanings.size() > 1) {
+            Diagnostic finding =
+                    Diagnostic.of(TreeCode.AMBIGUOUS_NAME, site.at(Aspect.NAME)).with("name", name);
+            for (PieceIndex.Known meaning : meanings) {
+                finding = finding.note(meaning(name, meaning));
+            }
+            found.accept(finding.help(
+                    "Write the name of the piece that you mean; until then nothing is known of its bones."));
+        }
+    }
+
+    private static String meaning(TradeName name, PieceIndex.Known meaning) {
+        List<String> regions = meaning.piece().otherNames().stream()
+                .filter(other -> other.name().equals(name))
+                .map(OtherName::regions)
+                .flatMap(List::stream)
+                .toList();
+        String where = regions.isEmpty() ? "" : " (" + String.join(", ", regions) + ")";
+        return "“" + name + "”" + where + " is the " + meaning.piece().name() + ".";
+    }
+
+    private static void checkCount(
+            Site site, PieceIndex.Known piece, Inspection inspection, Consumer<Diagnostic> found) {
+        PieceCount written = site.cut().pieces();
+        PieceCount known = piece.piece().pieces();
+        if (written != PieceCount.NOT_STATED && known != PieceCount.NOT_STATED && written != known) {
+            found.accept(Diagnostic.of(TreeCode.PIECE_COUNT_DIFFERS, site.at(Aspect.COUNT))
+                    .with("cut", site.name())
+                    .with("written", words(written))
+                    .with("species", inspection.tree().species().name())
+                    .with("known", known == PieceCount.ONE ? "one" : "two")
+                    .help("If it is left whole as one piece, this is right; if not, correct the count."));
+        }
+    }
+
+    private static String words(PieceCount count) {
+        return count == PieceCount.ONE ? "one per carcass" : "two per carcass";
+    }
+}

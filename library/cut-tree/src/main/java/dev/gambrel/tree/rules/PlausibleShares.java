@@ -1,0 +1,56 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Place;
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.Expected;
+import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Share;
+import dev.gambrel.tree.Stream;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A share lies between nothing and all, and so does a lean figure. */
+final class PlausibleShares implements Rule {
+    private static final BigDecimal ALL = BigDecimal.valueOf(100);
+
+    @Override
+    public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        List<BasisStep> steps = inspection.tree().carcass().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            checkShare(steps.get(i).share(), new Place.InTree(TreePath.ROOT, Aspect.STEP, i), found);
+        }
+        List<Stream> streams = inspection.tree().streams();
+        for (int i = 0; i < streams.size(); i++) {
+            if (streams.get(i).lean() instanceof Stream.Lean.Stated lean) {
+                checkPercent(lean.percent().common(), new Place.InTree(TreePath.ROOT, Aspect.STREAM, i), found);
+            }
+        }
+        for (Site site : inspection.sites()) {
+            for (Part part : site.parts()) {
+                if (part.share() instanceof Share.Stated stated) {
+                    checkShare(stated.expected(), site.at(part, Aspect.SHARE), found);
+                }
+            }
+        }
+    }
+
+    private static void checkShare(Expected expected, Place at, Consumer<Diagnostic> found) {
+        checkPercent(expected.exactMean(), at, found);
+    }
+
+    private static void checkPercent(BigDecimal percent, Place at, Consumer<Diagnostic> found) {
+        if (percent.signum() < 0 || percent.compareTo(ALL) > 0) {
+            found.accept(
+                    Diagnostic.of(TreeCode.SHARE_OUT_OF_RANGE, at)
+                            .with("share", new Quantity(percent, Unit.PERCENT))
+                            .help(
+                                    "A share is of the cut that the line stands under; look for a slipped point or a missing one."));
+        }
+    }
+}

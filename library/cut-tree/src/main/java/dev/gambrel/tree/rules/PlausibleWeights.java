@@ -1,0 +1,45 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Place;
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.Cut;
+import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.WeightBand;
+import java.util.function.Consumer;
+
+/** A carcass and a portion weigh something. */
+final class PlausibleWeights implements Rule {
+    @Override
+    public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        if (inspection.tree().carcass().band() instanceof WeightBand.Stated band
+                && band.low().common().signum() <= 0) {
+            found.accept(notPositive(band.low(), new Place.InTree(TreePath.ROOT, Aspect.BAND)));
+        }
+        for (Site site : inspection.sites()) {
+            for (Part part : site.parts()) {
+                if (part instanceof Cut cut) {
+                    cut.portions().forEach(portion -> checkPortion(site, cut, portion, found));
+                }
+            }
+        }
+    }
+
+    private static void checkPortion(Site site, Cut cut, Portion portion, Consumer<Diagnostic> found) {
+        if (portion.target().exactMean().signum() <= 0) {
+            TreePath path = site.path().then(cut.name()).then(portion.name());
+            Quantity target = new Quantity(portion.target().exactMean(), Unit.KILOGRAM);
+            found.accept(notPositive(target, new Place.InTree(path, Aspect.SHARE)));
+        }
+    }
+
+    private static Diagnostic notPositive(Quantity weight, Place at) {
+        return Diagnostic.of(TreeCode.WEIGHT_NOT_POSITIVE, at)
+                .with("weight", weight)
+                .help("Write the weight as the scale shows it, with its unit.");
+    }
+}

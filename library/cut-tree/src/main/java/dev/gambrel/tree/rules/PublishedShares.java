@@ -1,0 +1,124 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Expected;
+import dev.gambrel.tree.Piece.Published;
+import dev.gambrel.tree.Source;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A cut's mean share lies within what print says of that piece on the same basis, each figure taken as rounded to its
+ * last digit. One figure alone is no range, and what is only remembered is not print: neither is held against a cut.
+ */
+final class PublishedShares implements Rule {
+    private static final TradeName CARCASS = TradeName.of("carcass");
+
+    @Override
+    public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        for (Site site : inspection.sites()) {
+            site.piece().ifPresent(known -> {
+                Map<TradeName, List<Published>> byBase = known.piece().published().stream()
+                        .filter(figure -> isInPrint(figure, inspection.tree()))
+                        .collect(Collectors.groupingBy(Published::of, LinkedHashMap::new, Collectors.toList()));
+                byBase.forEach((base, figures) -> checkBase(site, base, figures, inspection, found));
+            });
+        }
+    }
+
+    private static boolean isInPrint(Published figure, CutTree tree) {
+        return figure.sources().stream()
+                .map(tree::source)
+                .flatMap(Optional::stream)
+                .anyMatch(source -> source.kind() == Source.Kind.PUBLISHED);
+    }
+
+    private static void checkBase(
+            Site site, TradeName base, List<Published> figures, Inspection inspection, Consumer<Diagnostic> found) {
+        Quantity low = lowest(figures);
+        Quantity high = highest(figures);
+        boolean isRange = figures.size() > 1 || figures.get(0).expected() instanceof Expected.CentralRange;
+        Optional<Double> share = baseSite(site, base, inspection).flatMap(site::shareOf);
+        if (isRange && share.isPresent()) {
+            double percent = share.get() * 100;
+            if (percent < low.value() - halfLastDigit(low) || percent > high.value() + halfLastDigit(high)) {
+                found.accept(outside(site, base, percent, figures, inspection.tree()));
+            }
+        }
+    }
+
+    private static Optional<Site> baseSite(Site site, TradeName base, Inspection inspection) {
+        if (base.equals(CARCASS)) {
+            return site.upward().stream().filter(Site::isCarcass).findFirst();
+        }
+        return inspection
+                .pieces()
+                .piece(base)
+                .flatMap(wanted -> site.upward().stream()
+                        .filter(s -> s != site
+                                && s.piece()
+                                        .filter(known -> known.piece() == wanted.piece())
+                                        .isPresent())
+                        .findFirst());
+    }
+
+    private static Diagnostic outside(
+            Site site, TradeName base, double percent, List<Published> figures, CutTree tree) {
+        Diagnostic finding = Diagnostic.of(TreeCode.OUTSIDE_PUBLISHED, site.at(Aspect.SHARE))
+                .with("cut", site.name())
+                .with("share", new Quantity(new BigDecimal(percent).setScale(2, RoundingMode.HALF_UP), Unit.PERCENT))
+                .with("base", base)
+                .with("low", lowest(figures))
+                .with("high", highest(figures));
+        for (Published figure : figures) {
+            String cited = figure.sources().stream()
+                    .map(name -> tree.source(name).map(Source::citation).orElse(name.text()))
+                    .collect(Collectors.joining("; "));
+            finding = finding.note(figure.expected() + " of " + base + ": " + cited);
+        }
+        return finding.help(
+                "Check where the cut is made and what is left on it; if the house does cut it so, this may stand.");
+    }
+
+    /** The two ends of a figure as printed; the same where it is no range. */
+    private record Ends(Quantity low, Quantity high) {
+        static Ends of(Expected expected) {
+            if (expected instanceof Expected.CentralRange range) {
+                return new Ends(range.low(), range.high());
+            } else if (expected instanceof Expected.PlusMinus spread) {
+                return new Ends(spread.value(), spread.value());
+            }
+            Quantity value = ((Expected.Mean) expected).value();
+            return new Ends(value, value);
+        }
+    }
+
+    private static Quantity lowest(List<Published> figures) {
+        return ends(figures).map(Ends::low).min(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    private static Quantity highest(List<Published> figures) {
+        return ends(figures).map(Ends::high).max(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    private static Stream<Ends> ends(List<Published> figures) {
+        return figures.stream().map(figure -> Ends.of(figure.expected()));
+    }
+
+    private static double halfLastDigit(Quantity figure) {
+        return 0.5 * Math.pow(10, -figure.amount().scale());
+    }
+}

@@ -1,0 +1,181 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Code;
+import dev.gambrel.diagnostic.Severity;
+
+/** The kinds of finding about a cut tree, however it was made. */
+public enum TreeCode implements Code {
+    /** More parts than are taken. */
+    TOO_MANY_PARTS(
+            "G0111", "too-many-parts", Severity.ERROR, "The tree has {found} parts; at most {allowed} are taken."),
+    /** Cuts within cuts beyond what is taken. */
+    TOO_DEEP("G0112", "cuts-too-deep", Severity.ERROR, "{part} lies {found} cuts deep; at most {allowed} are taken."),
+
+    /** Two parts of one cut have the same name. */
+    DUPLICATE_PART("G0301", "duplicate-part", Severity.ERROR, "{part} stands twice under {above}."),
+    /** A stream that nobody declared. */
+    UNKNOWN_STREAM("G0302", "unknown-stream", Severity.ERROR, "There is no stream called {stream}."),
+    /** Two streams of one name. */
+    DUPLICATE_STREAM("G0303", "duplicate-stream", Severity.ERROR, "The stream {stream} is declared twice."),
+    /** A source that nobody declared. */
+    UNKNOWN_SOURCE("G0304", "unknown-source", Severity.ERROR, "There is no source called {source}."),
+    /** Two sources of one name. */
+    DUPLICATE_SOURCE("G0305", "duplicate-source", Severity.ERROR, "The source {source} is declared twice."),
+    /** A share of something that is not above. */
+    UNKNOWN_BASE(
+            "G0306",
+            "unknown-base",
+            Severity.ERROR,
+            "{part} has a share of {base}, which is neither the carcass nor a cut above it."),
+    /** A name that means two pieces. */
+    AMBIGUOUS_NAME(
+            "G0307", "ambiguous-name", Severity.WARNING, "{name} means one piece in one region and another elsewhere."),
+
+    /** Low end above high end. */
+    REVERSED_RANGE("G0405", "reversed-range", Severity.ERROR, "The range {low} to {high} runs from high to low."),
+    /** A standard deviation below zero. */
+    NEGATIVE_SPREAD("G0406", "negative-spread", Severity.ERROR, "A spread of {spread} is less than nothing."),
+    /** A weight of nothing or less. */
+    WEIGHT_NOT_POSITIVE(
+            "G0407", "weight-not-positive", Severity.ERROR, "A weight of {weight} is wanted; it must be more than 0."),
+
+    /** Shares that do not add up. */
+    SUM_NOT_100(
+            "G0501", "sum-not-100", Severity.ERROR, "The parts of {cut} add up to {sum}, which is {gap} too {way}."),
+    /** More than one rest. */
+    TWO_RESTS("G0502", "two-rests", Severity.ERROR, "{cut} has two rests; only one part can take what is left."),
+    /** Nothing left for the rest. */
+    NEGATIVE_REST(
+            "G0503",
+            "negative-rest",
+            Severity.ERROR,
+            "The named parts of {cut} already add up to {sum}, so less than nothing is left."),
+    /** One spread larger than all others together. */
+    IMPOSSIBLE_SPREAD(
+            "G0504",
+            "impossible-spread",
+            Severity.ERROR,
+            "{part} varies by {spread}, more than all other parts of {cut} together, which vary by {others}."),
+    /** Only one spread among shares that close. */
+    LONE_SPREAD(
+            "G0505",
+            "lone-spread",
+            Severity.WARNING,
+            "Only {part} has a spread; where the parts of {cut} must make 100 %, one cannot vary alone."),
+    /** Two statements of one share that differ. */
+    SHARE_CONTRADICTION(
+            "G0506",
+            "share-contradiction",
+            Severity.ERROR,
+            "{part} is written as {written} of {base}, but the shares on the way make it {product}."),
+    /** A part without a figure. */
+    SHARE_MISSING("G0507", "share-missing", Severity.ERROR, "{part} has no share of {above}."),
+    /** Less than nothing or more than all. */
+    SHARE_OUT_OF_RANGE(
+            "G0508", "share-out-of-range", Severity.ERROR, "A share of {share} is not between 0 % and 100 %."),
+    /** Cut up and sent away whole. */
+    DIVIDED_AND_SENT(
+            "G0509",
+            "divided-and-sent",
+            Severity.ERROR,
+            "{cut} is cut up below, so it cannot go whole to {stream} as well."),
+
+    /** Boneless, with a bone left. */
+    BONE_LEFT_IN(
+            "G0601",
+            "bone-left-in",
+            Severity.ERROR,
+            "{cut} is called boneless, but {bones} goes in and never comes out."),
+    /** A bone taken out of a cut that it is not in. */
+    BONE_NEVER_ENTERED(
+            "G0602", "bone-never-entered", Severity.ERROR, "{bone} is taken out of {cut}, but it is not in it."),
+    /** Not a bone of this animal. */
+    UNKNOWN_BONE("G0603", "unknown-bone", Severity.ERROR, "The {species} has no bone called {bone}."),
+    /** A rib that the animal does not have. */
+    NO_SUCH_RIB(
+            "G0604", "no-such-rib", Severity.ERROR, "There is no rib {rib}: the {species} has {count} pairs of ribs."),
+    /** A vertebra that the animal does not have. */
+    NO_SUCH_VERTEBRA(
+            "G0605",
+            "no-such-vertebra",
+            Severity.ERROR,
+            "There is no {region} vertebra {number}: the {species} has {count} of them."),
+    /** A gland that lies in another part. */
+    GLAND_ELSEWHERE("G0606", "gland-elsewhere", Severity.ERROR, "The {gland} gland lies in the {where}, not in {cut}."),
+    /** Not a gland of this animal. */
+    UNKNOWN_GLAND("G0607", "unknown-gland", Severity.ERROR, "The {species} has no gland called {gland}."),
+    /** A bone that no part takes. */
+    BONE_UNACCOUNTED(
+            "G0608",
+            "bone-unaccounted",
+            Severity.WARNING,
+            "The {bone} goes into {cut} and leaves in none of its parts."),
+    /** A pair cut as one, or one as a pair. */
+    PIECE_COUNT_DIFFERS(
+            "G0609",
+            "piece-count-differs",
+            Severity.WARNING,
+            "{cut} is written as {written}, but a {species} carcass has {known}."),
+    /** Neither bone nor muscle of this animal. */
+    UNKNOWN_CONTENTS("G0610", "unknown-contents", Severity.ERROR, "The {species} has no bone or muscle called {name}."),
+
+    /** Nobody said where it goes. */
+    NO_HOME("G0701", "no-home", Severity.ERROR, "{part} comes off {cut} and goes nowhere."),
+    /** Nobody said where the remainder goes. */
+    REMAINDER_NO_HOME(
+            "G0702",
+            "remainder-no-home",
+            Severity.ERROR,
+            "What is left after the last {portion} of {cut} goes nowhere."),
+    /** A target that its own range refuses. */
+    TARGET_OUTSIDE_RANGE(
+            "G0703",
+            "target-outside-range",
+            Severity.ERROR,
+            "The target of {target} lies outside its own range, {low} to {high}."),
+    /** Portions of something that is cut up. */
+    PORTION_OF_DIVIDED(
+            "G0704",
+            "portion-of-divided",
+            Severity.ERROR,
+            "{cut} is cut up below, so no {portion} can be cut from it."),
+
+    /** Outside what print says. */
+    OUTSIDE_PUBLISHED(
+            "G0801",
+            "outside-published",
+            Severity.WARNING,
+            "{cut} is {share} of {base}; published figures run from {low} to {high}.");
+
+    private final String id;
+    private final String slug;
+    private final Severity severity;
+    private final String pattern;
+
+    TreeCode(String id, String slug, Severity severity, String pattern) {
+        this.id = id;
+        this.slug = slug;
+        this.severity = severity;
+        this.pattern = pattern;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String slug() {
+        return slug;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String pattern() {
+        return pattern;
+    }
+}

@@ -1,0 +1,53 @@
+package dev.gambrel.tree.rules;
+
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Place;
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.limits.Limits;
+import dev.gambrel.tree.Cut;
+import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Part;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+
+/** A tree is no larger and no deeper than the limits; found without recursion, so that depth cannot hurt. */
+final class TreeSize {
+    private record Level(TreePath path, int depth, List<Part> parts) {}
+
+    private TreeSize() {}
+
+    static List<Diagnostic> check(CutTree tree, Limits limits) {
+        List<Diagnostic> found = new ArrayList<>();
+        long nodes = 0;
+        Deque<Level> open = new ArrayDeque<>();
+        open.push(new Level(TreePath.ROOT, 1, tree.parts()));
+        while (!open.isEmpty() && found.isEmpty()) {
+            Level level = open.pop();
+            nodes += level.parts().size();
+            if (level.depth() > limits.nesting()) {
+                found.add(Diagnostic.of(TreeCode.TOO_DEEP, new Place.InTree(level.path(), Aspect.NAME))
+                        .with("part", level.path().last())
+                        .with("found", level.depth())
+                        .with("allowed", limits.nesting()));
+            } else {
+                level.parts().forEach(part -> push(open, level, part));
+            }
+        }
+        if (nodes > limits.nodes()) {
+            found.add(Diagnostic.of(TreeCode.TOO_MANY_PARTS, new Place.InTree(TreePath.ROOT, Aspect.NAME))
+                    .with("found", nodes)
+                    .with("allowed", limits.nodes())
+                    .help("Divide the specification into several, or raise the limit."));
+        }
+        return found;
+    }
+
+    private static void push(Deque<Level> open, Level above, Part part) {
+        if (part instanceof Cut cut && !cut.parts().isEmpty()) {
+            open.push(new Level(above.path().then(cut.name()), above.depth() + 1, cut.parts()));
+        }
+    }
+}
