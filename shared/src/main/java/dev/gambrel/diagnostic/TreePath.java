@@ -33,6 +33,15 @@ public record TreePath(List<TradeName> names) {
     }
 
     /**
+     * The address of what a part leaves.
+     *
+     * @return the path without its last name; the carcass is its own parent
+     */
+    public TreePath parent() {
+        return names.isEmpty() ? this : new TreePath(names.subList(0, names.size() - 1));
+    }
+
+    /**
      * Whether this is the address of something at or below another.
      *
      * @param other a path

@@ -38,6 +38,17 @@ public final class NearestName {
         return Optional.ofNullable(best);
     }
 
+    /**
+     * The nearest of the known names to any text, if it is near.
+     *
+     * @param wanted a text that may be no name at all
+     * @param known the names that are known
+     * @return the nearest one, or nothing when none is near
+     */
+    public static Optional<TradeName> of(String wanted, Collection<TradeName> known) {
+        return TradeName.isAcceptable(wanted) ? of(TradeName.of(wanted), known) : Optional.empty();
+    }
+
     private static int distance(String a, String b) {
         int[] before = new int[b.length() + 1];
         int[] last = new int[b.length() + 1];

@@ -42,7 +42,8 @@ final class Site {
         return new Site(null, null, parts, Optional.empty(), bonesIn, unsure);
     }
 
-    Site below(Cut cut, Optional<PieceIndex.Known> piece, Optional<Set<TradeName>> bonesIn, boolean unsure) {
+    Site below(Cut cut, Optional<PieceIndex.Known> piece, Optional<Set<TradeName>> bonesIn, Set<TreePath> unsureSites) {
+        boolean unsure = !unsureSites.isEmpty() && unsureSites.contains(path.then(cut.name()));
         return new Site(this, cut, cut.parts(), piece, bonesIn, unsure);
     }
 

@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Every place of a tree where something is divided, from the carcass down, with the bones that enter it.
@@ -23,15 +24,13 @@ import java.util.Set;
  * beside it. Of a cut that the species does not know, nothing is known, unless it is boneless.
  */
 final class Sites {
-    private final CutTree tree;
     private final PieceIndex index;
-    private final Set<TreePath> inDoubt;
+    private final Set<TreePath> unsure;
     private final List<Site> all = new ArrayList<>();
 
     private Sites(CutTree tree, PieceIndex index, Set<TreePath> inDoubt) {
-        this.tree = tree;
         this.index = index;
-        this.inDoubt = inDoubt;
+        this.unsure = inDoubt.stream().map(TreePath::parent).collect(Collectors.toSet());
     }
 
     static List<Site> of(CutTree tree, PieceIndex index, Set<TreePath> inDoubt) {
@@ -40,7 +39,7 @@ final class Sites {
         sites.visit(Site.carcass(
                 tree.parts(),
                 skeleton.isEmpty() ? Optional.empty() : Optional.of(skeleton),
-                sites.isUnsure(TreePath.ROOT, tree.parts())));
+                sites.unsure.contains(TreePath.ROOT)));
         return List.copyOf(sites.all);
     }
 
@@ -52,13 +51,9 @@ final class Sites {
             if (part instanceof Cut cut) {
                 Optional<PieceIndex.Known> piece = index.piece(cut.name());
                 Optional<Set<TradeName>> bones = bonesInto(cut, piece, site, taken, beside);
-                visit(site.below(cut, piece, bones, isUnsure(site.path().then(cut.name()), cut.parts())));
+                visit(site.below(cut, piece, bones, unsure));
             }
         }
-    }
-
-    private boolean isUnsure(TreePath path, List<Part> parts) {
-        return !inDoubt.isEmpty() && parts.stream().anyMatch(part -> inDoubt.contains(path.then(part.name())));
     }
 
     private Optional<Set<TradeName>> bonesInto(

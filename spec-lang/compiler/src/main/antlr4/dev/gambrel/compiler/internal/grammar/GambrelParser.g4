@@ -1,0 +1,136 @@
+/*
+ * A specification, line by line. Each statement starts with its keyword and each clause with a word or a figure of its
+ * own, so one token of look-ahead decides everywhere. What a statement may carry, and where it may stand, is told by
+ * the compiler in words a processor understands; the grammar only finds the pieces.
+ */
+parser grammar GambrelParser;
+
+options {
+    tokenVocab = GambrelLexer;
+}
+
+file: (NEWLINE | statement | strayBrace)* EOF;
+
+strayBrace: RBRACE;
+
+statement
+    : cutStatement
+    | simpleStatement
+    | unknownStatement
+    | block
+    ;
+
+block: LBRACE (NEWLINE | statement)* RBRACE;
+
+// Statements that may hold others
+cutStatement: blockHeader block?;
+
+blockHeader
+    : CUT name figure? tail
+    | SPECIES name tail
+    | PIECE name tail
+    ;
+
+// Statements of one line
+simpleStatement
+    : LANGUAGE NUMBER                                  # languageLine
+    | USE STRING                                       # useLine
+    | SOURCE name tail                                 # sourceLine
+    | SPECIFICATION STRING REVISION NUMBER FOR name    # specificationLine
+    | CARCASS basis tail                               # carcassLine
+    | FROM basis TO basis tail                         # fromLine
+    | STREAM name tail                                 # streamLine
+    | BONE name figure? tail                           # boneLine
+    | MUSCLE name tail                                 # muscleLine
+    | GLAND name tail                                  # glandLine
+    | TRIM FAT fatLimit* figure? tail                  # trimLine
+    | REMOVE (GLAND gland = name | name) figure? tail  # removeLine
+    | SQUARE OFF figure? tail                          # squareLine
+    | LOSS name figure? tail                           # lossLine
+    | REST tail                                        # restLine
+    | PORTION name figure? tail                        # portionLine
+    | SEPARATE tools? landmark?                        # separateLine
+    | REFERENCE name itemNumber (EDITION NUMBER)? tail # referenceLine
+    | NOTE STRING                                      # noteLine
+    | CONTAINS name (COMMA NEWLINE* name)*             # containsLine
+    | RIBS count tail                                  # ribsLine
+    | VERTEBRAE WORD count tail                        # vertebraeLine
+    | PUBLISHED figure tail                            # publishedLine
+    ;
+
+unknownStatement
+    : ~(
+        LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
+        | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
+        | PUBLISHED | NEWLINE | LBRACE | RBRACE
+    ) (~(NEWLINE | LBRACE | RBRACE))* block?
+    ;
+
+// What may follow a statement's own words, with commas between
+tail: (COMMA NEWLINE* clause)* (ARROW name (COMMA NEWLINE* clause)*)?;
+
+clause
+    : figure                                                             # figureClause
+    | (ONE | TWO) PER CARCASS                                            # countClause
+    | BONE IN                                                            # boneInClause
+    | BONE_IN                                                            # boneInClause
+    | PART BONED                                                         # partBonedClause
+    | BONELESS                                                           # bonelessClause
+    | RIBS NUMBER TO NUMBER                                              # ribsClause
+    | SOURCE name                                                        # sourceClause
+    | LEAN quantity (VISUAL | CHEMICAL)?                                 # leanClause
+    | (SALEABLE | BY_PRODUCT | WASTE)                                    # kindClause
+    | ALSO name (LPAREN name (COMMA name)* RPAREN)?                      # alsoClause
+    | REMAINDER ARROW name                                               # remainderClause
+    | BETWEEN quantity AND quantity                                      # betweenClause
+    | LOSS name figure?                                                  # lossClause
+    | (PUBLISHED | MEASURED | JUDGEMENT | MEMORY | COMMON PRACTICE) STRING # sourceKindClause
+    | WORD nameWord*                                                     # wordsClause
+    ;
+
+// Figures
+figure: quantity ((PLUS_MINUS | TO) quantity)? (OF name)?;
+
+quantity: number (unit (number unit?)?)?;
+
+number: MINUS? (NUMBER | DECIMAL_COMMA) (SLASH NUMBER | NUMBER SLASH NUMBER)?;
+
+unit: PERCENT | IN | WORD;
+
+count: NUMBER (TO NUMBER)?;
+
+fatLimit: (TO | AND) AT MOST quantity (AT ANY POINT | ON AVERAGE)?;
+
+// Where a cut is made
+tools: BY WORD (AND WORD)*;
+
+landmark
+    : BETWEEN point AND point # betweenLandmark
+    | AT name                 # atLandmark
+    | ALONG name              # alongLandmark
+    | STRING                  # wordsLandmark
+    ;
+
+point
+    : THE? (
+        RIB NUMBER
+        | (FIRST | LAST) (RIB | WORD VERTEBRA?)
+        | WORD VERTEBRA? NUMBER
+    )
+    ;
+
+itemNumber: NUMBER WORD? | STRING;
+
+basis: IN? WORD;
+
+// A trade name as spoken: any words, even those of the language, or anything in quotes
+name: nameWord+ | STRING;
+
+nameWord
+    : WORD | LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
+    | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
+    | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BETWEEN | BONED | BONELESS | BONE_IN | BY
+    | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
+    | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
+    | TWO | VERTEBRA | VISUAL | WASTE
+    ;

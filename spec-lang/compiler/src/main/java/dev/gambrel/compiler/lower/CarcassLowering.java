@@ -1,0 +1,119 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Figure;
+import dev.gambrel.quantity.Dimension;
+import dev.gambrel.text.NearestName;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Basis;
+import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.Carcass;
+import dev.gambrel.tree.Expected;
+import dev.gambrel.tree.WeightBand;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The carcass line, and the steps that lead to it from other bases. */
+final class CarcassLowering {
+    private static final List<TradeName> BASES = List.of(
+            TradeName.of("live"),
+            TradeName.of("in skin"),
+            TradeName.of("warm"),
+            TradeName.of("cold"),
+            TradeName.of("hot"),
+            TradeName.of("chilled"),
+            TradeName.of("larder"));
+
+    private CarcassLowering() {}
+
+    static Carcass carcass(Located located, List<BasisStep> steps) {
+        Clauses clauses = new Clauses(located);
+        FileReport report = located.report();
+        Basis basis = clauses.one(Clause.Basis.class, "a basis")
+                .flatMap(written -> basis(written, report))
+                .orElse(Basis.COLD);
+        List<String> dressing = clauses.all(Clause.Words.class).stream()
+                .map(Clause.Words::words)
+                .toList();
+        WeightBand band = clauses.one(Clause.Figures.class, "a weight band")
+                .flatMap(figure -> band(figure, report))
+                .orElse(new WeightBand.NotStated());
+        clauses.finish();
+        return new Carcass(basis, dressing, band, steps);
+    }
+
+    private static Optional<WeightBand> band(Clause.Figures written, FileReport report) {
+        Figure figure = written.figure();
+        FigureReader figures = new FigureReader(report);
+        if (figure.more() instanceof Figure.More.UpTo more) {
+            return figures.both(figure.amount(), more.amount(), Dimension.WEIGHT)
+                    .map(ends -> new WeightBand.Stated(ends.get(0), ends.get(1)));
+        }
+        report.add(report.finding(MeaningCode.NOT_A_BAND, written.span())
+                .help("Write the lightest and the heaviest carcass that the shares hold for: 20 kg to 24 kg."));
+        return Optional.empty();
+    }
+
+    private static Optional<Basis> basis(Clause.Basis written, FileReport report) {
+        Optional<Basis> basis = Basis.of(written.words());
+        if (basis.isEmpty()) {
+            var finding =
+                    report.finding(MeaningCode.UNKNOWN_BASIS, written.span()).with("basis", written.words());
+            report.add(NearestName.of(written.words(), BASES)
+                    .map(near -> finding.help("Did you mean “" + near + "”?"))
+                    .orElse(finding.help("A weight is live, in skin, warm or cold.")));
+        }
+        return basis;
+    }
+
+    /** The steps that can be read, each beside its line. */
+    static List<BasisStep> steps(List<Located> lines, List<Located> kept) {
+        List<BasisStep> steps = new ArrayList<>();
+        for (Located line : lines) {
+            step(line).ifPresent(step -> {
+                steps.add(step);
+                kept.add(line);
+            });
+        }
+        return steps;
+    }
+
+    private static Optional<BasisStep> step(Located located) {
+        Clauses clauses = new Clauses(located);
+        FileReport report = located.report();
+        List<Clause.Basis> written = clauses.all(Clause.Basis.class);
+        Optional<Clause.Loss> loss = clauses.required(
+                Clause.Loss.class, "what is lost", "Name the loss and write how much: loss chill shrink 2 % ± 0.4 %");
+        clauses.finish();
+        if (written.size() < 2) {
+            return Optional.empty();
+        }
+        Optional<Basis> from = basis(written.get(0), report);
+        Optional<Basis> to = basis(written.get(1), report);
+        Optional<Expected> share = loss.flatMap(clause -> share(clause, report));
+        if (from.isEmpty() || to.isEmpty() || share.isEmpty()) {
+            return Optional.empty();
+        }
+        if (from.get().compareTo(to.get()) >= 0) {
+            report.add(report.finding(MeaningCode.BACKWARD_STEP, written.get(1).span())
+                    .with("from", from.get().words())
+                    .with("to", to.get().words())
+                    .help("The order is live, in skin, warm, cold."));
+            return Optional.empty();
+        }
+        return Optional.of(new BasisStep(from.get(), to.get(), loss.get().name().text(), share.get()));
+    }
+
+    private static Optional<Expected> share(Clause.Loss loss, FileReport report) {
+        if (loss.figure().isEmpty()) {
+            report.add(report.finding(MeaningCode.MISSING_CLAUSE, loss.span())
+                    .with("line", "from")
+                    .with("what", "how much is lost")
+                    .help("Write the share of the earlier weight after the name: loss chill shrink 2 % ± 0.4 %"));
+            return Optional.empty();
+        }
+        return new FigureReader(report).expected(loss.figure().get(0), Dimension.SHARE);
+    }
+}

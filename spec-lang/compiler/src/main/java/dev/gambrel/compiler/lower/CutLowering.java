@@ -1,0 +1,108 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Container;
+import dev.gambrel.compiler.syntax.Name;
+import dev.gambrel.compiler.syntax.Statement;
+import dev.gambrel.compiler.syntax.Statement.Declaration;
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.BoneState;
+import dev.gambrel.tree.Cut;
+import dev.gambrel.tree.Description;
+import dev.gambrel.tree.Home;
+import dev.gambrel.tree.OtherName;
+import dev.gambrel.tree.Part;
+import dev.gambrel.tree.PieceCount;
+import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.Reference;
+import dev.gambrel.tree.Separation;
+import dev.gambrel.tree.Share;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A cut line and its braces. */
+final class CutLowering {
+    private static final TradeName UNREADABLE_LINE = TradeName.of("unreadable line");
+
+    private final Doubt doubt;
+    private final PartLowering parts;
+
+    CutLowering(Doubt doubt, PartLowering parts) {
+        this.doubt = doubt;
+        this.parts = parts;
+    }
+
+    Cut cut(Located located, TreePath above) {
+        Clauses clauses = new Clauses(located);
+        FileReport report = located.report();
+        TradeName name = PartLowering.name(located.line());
+        TreePath path = above.then(name);
+        ShareReader.Read share = new ShareReader(report).take(clauses);
+        if (share.inDoubt() || located.line().damaged()) {
+            doubt.about(path);
+        }
+        PieceCount count = clauses.one(Clause.Count.class, "a number of pieces")
+                .map(Clause.Count::count)
+                .orElse(PieceCount.NOT_STATED);
+        Home home = PartLowering.home(clauses, new Home.Product());
+        Body body = new Body();
+        head(clauses, body, report);
+        clauses.finish();
+        body(located, path, body);
+        return body.cut(name, count, share.share(), home);
+    }
+
+    private static void head(Clauses clauses, Body body, FileReport report) {
+        body.boneState = clauses.one(Clause.Bones.class, "whether bone is left in")
+                .map(Clause.Bones::state)
+                .orElse(BoneState.NOT_STATED);
+        body.otherNames.addAll(OtherNames.take(clauses));
+        SeparationLowering separations = new SeparationLowering(report);
+        clauses.one(Clause.Ribs.class, "its ribs").flatMap(separations::ribs).ifPresent(body.separations::add);
+    }
+
+    private void body(Located located, TreePath path, Body body) {
+        FileReport report = located.report();
+        for (Statement statement : located.line().body()) {
+            if (!(statement instanceof Declaration line)) {
+                doubt.about(path.then(UNREADABLE_LINE));
+            } else if (Placement.fits(line, Container.CUT, report)) {
+                line(new Located(line, report), path, body);
+            }
+        }
+    }
+
+    private void line(Located located, TreePath path, Body body) {
+        switch (located.line().keyword()) {
+            case PORTION_LINE ->
+                new PortionLowering(located.report(), doubt)
+                        .portion(located, path)
+                        .ifPresent(body.portions::add);
+            case SEPARATE_LINE -> body.separations.add(new SeparationLowering(located.report()).separation(located));
+            case REFERENCE_LINE -> References.read(located).ifPresent(body.references::add);
+            case CONTAINS_LINE ->
+                located.line().names().stream().map(Name::text).forEach(body.contents::add);
+            case NOTE_LINE -> Notes.read(located).ifPresent(body.notes::add);
+            default -> parts.part(located, path).ifPresent(body.parts::add);
+        }
+    }
+
+    /** What has been read of a cut's line and braces so far. */
+    private static final class Body {
+        private BoneState boneState = BoneState.NOT_STATED;
+        private final List<TradeName> contents = new ArrayList<>();
+        private final List<Separation> separations = new ArrayList<>();
+        private final List<Reference> references = new ArrayList<>();
+        private final List<OtherName> otherNames = new ArrayList<>();
+        private final List<String> notes = new ArrayList<>();
+        private final List<Part> parts = new ArrayList<>();
+        private final List<Portion> portions = new ArrayList<>();
+
+        private Cut cut(TradeName name, PieceCount count, Share share, Home home) {
+            Description description = new Description(boneState, contents, separations, references, otherNames, notes);
+            return new Cut(name, count, share, description, parts, home, portions);
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.diagnostic.Code;
+import dev.gambrel.diagnostic.Severity;
+
+/** The kinds of finding about what readable lines say. All are errors. */
+public enum MeaningCode implements Code {
+    /** A line in the wrong place. */
+    MISPLACED_LINE("G0211", "misplaced-line", "A {line} line does not belong {where}."),
+    /** Something that such a line does not say. */
+    MISPLACED_CLAUSE("G0212", "misplaced-clause", "“{clause}” does not belong in a {line} line."),
+    /** Something said twice in one line. */
+    SAID_TWICE("G0213", "said-twice", "This {line} line says {what} twice."),
+    /** Something that a line must say. */
+    MISSING_CLAUSE("G0217", "missing-clause", "This {line} line does not say {what}."),
+    /** No version of the language. */
+    NO_LANGUAGE("G0218", "no-language", "The first line does not say which version of the language this is."),
+    /** A version that this program does not know. */
+    UNKNOWN_LANGUAGE("G0219", "unknown-language", "This program does not know version {version} of the language."),
+
+    /** Nothing declares a specification. */
+    NO_SPECIFICATION("G0310", "no-specification", "No line declares the specification."),
+    /** Nothing declares the carcass. */
+    NO_CARCASS("G0311", "no-carcass", "No line says what carcass the shares are of."),
+    /** Nothing is cut. */
+    NO_CUTS("G0312", "no-cuts", "Nothing is cut from the carcass."),
+    /** Two of what there is one of. */
+    DECLARED_TWICE("G0313", "declared-twice", "There is a second {line} line."),
+    /** A species that nobody declared. */
+    UNKNOWN_SPECIES("G0314", "unknown-species", "Nothing is known of the species {species}."),
+    /** No such basis. */
+    UNKNOWN_BASIS("G0315", "unknown-basis", "“{basis}” is not a basis of weight."),
+    /** No such tool. */
+    UNKNOWN_TOOL("G0316", "unknown-tool", "“{tool}” is not a tool that the language knows."),
+    /** No such region of the spine. */
+    UNKNOWN_REGION("G0317", "unknown-region", "“{region}” is not a region of the spine."),
+    /** A step that goes back. */
+    BACKWARD_STEP("G0318", "backward-step", "A carcass does not go from {from} to {to}."),
+
+    /** A number without a unit. */
+    MISSING_UNIT("G0401", "missing-unit", "The figure {number} has no unit; {dimension} is wanted here."),
+    /** No such unit. */
+    UNKNOWN_UNIT("G0402", "unknown-unit", "“{unit}” is not a unit that the language knows."),
+    /** A unit that measures something else. */
+    WRONG_DIMENSION("G0403", "wrong-dimension", "{found} is {dimension}; {wanted} is wanted here."),
+    /** Two units that are not written together. */
+    MIXED_UNITS("G0404", "mixed-units", "The units {first} and {second} are not written together."),
+    /** Not a whole number. */
+    NOT_A_COUNT("G0408", "not-a-count", "{number} is not a whole number from {least} to {most}."),
+    /** A spread or a range where one figure is wanted. */
+    NOT_ONE_FIGURE("G0409", "not-one-figure", "One figure is wanted here, without a spread or a range."),
+    /** A spread where limits are wanted. */
+    NOT_A_BAND("G0410", "not-a-band", "A band has a lightest and a heaviest weight, not a spread."),
+
+    /** A fat limit that does not say how it is judged. */
+    LIMIT_WITHOUT_PLACE(
+            "G0705",
+            "limit-without-place",
+            "The limit of {limit} does not say whether it holds at any point or on average.");
+
+    private final String id;
+    private final String slug;
+    private final String pattern;
+
+    MeaningCode(String id, String slug, String pattern) {
+        this.id = id;
+        this.slug = slug;
+        this.pattern = pattern;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String slug() {
+        return slug;
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.ERROR;
+    }
+
+    @Override
+    public String pattern() {
+        return pattern;
+    }
+}

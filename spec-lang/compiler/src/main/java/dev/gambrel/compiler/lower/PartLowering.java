@@ -1,0 +1,122 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Statement.Declaration;
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Home;
+import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Share;
+import dev.gambrel.tree.TrimRule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Lines that name a part of a cut: bones, trims, losses, the rest, and cuts. */
+final class PartLowering {
+    private final Doubt doubt;
+    private final CutLowering cuts;
+
+    PartLowering(Doubt doubt) {
+        this.doubt = doubt;
+        this.cuts = new CutLowering(doubt, this);
+    }
+
+    /** The part that a line names; nothing for a line that names none. */
+    Optional<Part> part(Located located, TreePath above) {
+        Declaration line = located.line();
+        return switch (line.keyword()) {
+            case CUT_LINE -> Optional.of(cuts.cut(located, above));
+            case BONE_LINE -> Optional.of(bone(located, above));
+            case TRIM_LINE -> Optional.of(trim(located, above));
+            case REMOVE_LINE -> Optional.of(removal(located, above));
+            case SQUARE_LINE -> Optional.of(squareOff(located, above));
+            case LOSS_LINE -> Optional.of(loss(located, above));
+            case REST_LINE -> Optional.of(rest(located));
+            default -> Optional.empty();
+        };
+    }
+
+    /** The name that a line declares; a line too damaged to have one gets its keyword. */
+    static TradeName name(Declaration line) {
+        return line.names().isEmpty()
+                ? TradeName.of(line.keyword().word())
+                : line.names().get(0).text();
+    }
+
+    static Home home(Clauses clauses, Home otherwise) {
+        return clauses.one(Clause.Arrow.class, "where it goes")
+                .<Home>map(arrow -> new Home.ToStream(arrow.stream().text()))
+                .orElse(otherwise);
+    }
+
+    private Share share(Located located, Clauses clauses, TreePath above) {
+        ShareReader.Read read = new ShareReader(located.report()).take(clauses);
+        if (read.inDoubt() || located.line().damaged()) {
+            doubt.about(above.then(name(located.line())));
+        }
+        return read.share();
+    }
+
+    private Part bone(Located located, TreePath above) {
+        Clauses clauses = new Clauses(located);
+        TradeName name = name(located.line());
+        Share share = share(located, clauses, above);
+        Home home = home(clauses, homeUnlessDamaged(located));
+        clauses.finish();
+        return new Part.Bone(name, bones(name), share, home);
+    }
+
+    /** "femur and patella" is two bones. */
+    private static List<TradeName> bones(TradeName name) {
+        List<TradeName> bones = new ArrayList<>(1);
+        for (String bone : name.text().split("(?i) and ")) {
+            bones.add(TradeName.of(bone));
+        }
+        return bones;
+    }
+
+    /** Where a line was damaged, that it names no home is no finding. */
+    private static Home homeUnlessDamaged(Located located) {
+        return located.line().damaged() ? new Home.Product() : new Home.NotStated();
+    }
+
+    private Part trim(Located located, TreePath above) {
+        Clauses clauses = new Clauses(located);
+        TrimRule rule = new FatLimits(located.report()).take(clauses);
+        return trimmed(located, clauses, rule, above);
+    }
+
+    private Part removal(Located located, TreePath above) {
+        Clauses clauses = new Clauses(located);
+        TradeName tissue = name(located.line());
+        boolean gland = clauses.one(Clause.GlandMark.class, "gland").isPresent();
+        return trimmed(
+                located, clauses, gland ? new TrimRule.GlandRemoval(tissue) : new TrimRule.Removal(tissue), above);
+    }
+
+    private Part squareOff(Located located, TreePath above) {
+        return trimmed(located, new Clauses(located), new TrimRule.SquareOff(), above);
+    }
+
+    private Part trimmed(Located located, Clauses clauses, TrimRule rule, TreePath above) {
+        Share share = share(located, clauses, above);
+        Home home = home(clauses, homeUnlessDamaged(located));
+        clauses.finish();
+        return new Part.Trim(name(located.line()), rule, share, home);
+    }
+
+    private Part loss(Located located, TreePath above) {
+        Clauses clauses = new Clauses(located);
+        Share share = share(located, clauses, above);
+        clauses.finish();
+        return new Part.Loss(name(located.line()), share);
+    }
+
+    private Part rest(Located located) {
+        Clauses clauses = new Clauses(located);
+        Home home = home(clauses, homeUnlessDamaged(located));
+        clauses.finish();
+        return new Part.Rest(home);
+    }
+}

@@ -1,0 +1,105 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Container;
+import dev.gambrel.compiler.syntax.Keyword;
+import dev.gambrel.compiler.syntax.SpecFile;
+import dev.gambrel.compiler.syntax.Statement;
+import dev.gambrel.compiler.syntax.Statement.Declaration;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.Span;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** The lines at the top of all files together, by keyword, in the order read. */
+final class Program {
+    private static final String LANGUAGE_VERSION = "1";
+
+    private final Map<Keyword, List<Located>> lines = new EnumMap<>(Keyword.class);
+    private final List<Located> parts = new ArrayList<>();
+    private final List<String> unreadable = new ArrayList<>();
+    private final FileReport main;
+
+    /** The last file is the one that was asked for. */
+    Program(List<SpecFile> files, Consumer<Diagnostic> found) {
+        this.main = new FileReport(files.get(files.size() - 1).text(), found);
+        for (SpecFile file : files) {
+            FileReport report = new FileReport(file.text(), found);
+            checkLanguage(file, report);
+            for (Statement statement : file.statements()) {
+                if (statement instanceof Declaration line && Placement.fits(line, Container.FILE, report)) {
+                    add(new Located(line, report));
+                } else if (statement instanceof Statement.Unknown unknown) {
+                    unreadable.add(file.text().slice(unknown.span()));
+                }
+            }
+        }
+    }
+
+    private void add(Located located) {
+        lines.computeIfAbsent(located.line().keyword(), k -> new ArrayList<>()).add(located);
+        switch (located.line().keyword()) {
+            case CUT_LINE, BONE_LINE, TRIM_LINE, REMOVE_LINE, LOSS_LINE, REST_LINE -> parts.add(located);
+            default -> {}
+        }
+    }
+
+    FileReport main() {
+        return main;
+    }
+
+    List<Located> all(Keyword keyword) {
+        return lines.getOrDefault(keyword, List.of());
+    }
+
+    /** What the carcass is divided into. */
+    List<Located> parts() {
+        return parts;
+    }
+
+    /** The lines at the top that begin with no keyword, as written. */
+    List<String> unreadable() {
+        return unreadable;
+    }
+
+    /** The only line of a kind; a second one is reported. */
+    Optional<Located> only(Keyword keyword) {
+        List<Located> all = all(keyword);
+        for (Located second : all.subList(Math.min(1, all.size()), all.size())) {
+            Located first = all.get(0);
+            second.report()
+                    .add(second.report()
+                            .finding(MeaningCode.DECLARED_TWICE, second.line().keywordSpan())
+                            .with("line", keyword.word())
+                            .related(first.report().at(first.line().keywordSpan()), "the first one")
+                            .help("Keep one of the two."));
+        }
+        return all.stream().findFirst();
+    }
+
+    private static void checkLanguage(SpecFile file, FileReport report) {
+        Optional<Declaration> first = file.statements().stream()
+                .findFirst()
+                .filter(statement -> statement instanceof Declaration)
+                .map(Declaration.class::cast)
+                .filter(line -> line.keyword() == Keyword.LANGUAGE_LINE);
+        if (first.isEmpty()) {
+            Span start = new Span(0, 0);
+            report.add(report.finding(MeaningCode.NO_LANGUAGE, start)
+                    .help("Write this as the first line: language " + LANGUAGE_VERSION));
+            return;
+        }
+        for (Clause clause : first.get().clauses()) {
+            if (clause instanceof Clause.Numbers version && !version.first().equals(LANGUAGE_VERSION)) {
+                report.add(report.finding(MeaningCode.UNKNOWN_LANGUAGE, version.span())
+                        .with("version", version.first())
+                        .help("This program knows version " + LANGUAGE_VERSION + "; a newer one may know more."));
+            }
+        }
+    }
+}

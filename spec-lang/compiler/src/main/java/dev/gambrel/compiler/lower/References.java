@@ -1,0 +1,19 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.tree.Reference;
+import java.util.Optional;
+
+/** Numbers in published schemes. */
+final class References {
+    private References() {}
+
+    static Optional<Reference> read(Located located) {
+        Clauses clauses = new Clauses(located);
+        Optional<Clause.Item> item = clauses.one(Clause.Item.class, "a number");
+        clauses.all(Clause.Cites.class);
+        clauses.finish();
+        return item.filter(i -> !located.line().names().isEmpty())
+                .map(i -> new Reference(located.line().names().get(0).text(), i.number(), i.edition()));
+    }
+}

@@ -1,0 +1,94 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Name;
+import dev.gambrel.compiler.syntax.WrittenLandmark;
+import dev.gambrel.compiler.syntax.WrittenLandmark.Point;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.NearestName;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Landmark;
+import dev.gambrel.tree.Separation;
+import dev.gambrel.tree.SkeletonPoint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How a cut is parted from its neighbours. */
+final class SeparationLowering {
+    private static final List<TradeName> TOOLS =
+            List.of(TradeName.of("knife"), TradeName.of("saw"), TradeName.of("hand"), TradeName.of("cleaver"));
+    private static final int MOST_BONES = 99;
+
+    private final FileReport report;
+    private final FigureReader figures;
+
+    SeparationLowering(FileReport report) {
+        this.report = report;
+        this.figures = new FigureReader(report);
+    }
+
+    Separation separation(Located located) {
+        Clauses clauses = new Clauses(located);
+        List<String> tools =
+                clauses.one(Clause.Tools.class, "the tools").map(this::tools).orElse(List.of());
+        Landmark landmark = clauses.one(Clause.At.class, "where")
+                .flatMap(at -> landmark(at.landmark()))
+                .orElse(new Landmark.NotStated());
+        clauses.finish();
+        return new Separation(tools, landmark);
+    }
+
+    Optional<Separation> ribs(Clause.Ribs ribs) {
+        return figures.count(ribs.first(), ribs.span(), 1, MOST_BONES)
+                .flatMap(first -> figures.count(ribs.last(), ribs.span(), first, MOST_BONES)
+                        .map(last -> new Separation(List.of(), new Landmark.Ribs(first, last))));
+    }
+
+    private List<String> tools(Clause.Tools written) {
+        List<String> tools = new ArrayList<>();
+        for (Name tool : written.tools()) {
+            if (TOOLS.contains(tool.text())) {
+                tools.add(tool.text().key());
+            } else {
+                Diagnostic finding =
+                        report.finding(MeaningCode.UNKNOWN_TOOL, tool.span()).with("tool", tool.text());
+                report.add(NearestName.of(tool.text(), TOOLS)
+                        .map(near -> finding.help("Did you mean “" + near + "”?"))
+                        .orElse(finding.help("The tools are knife, saw, hand and cleaver.")));
+            }
+        }
+        return tools;
+    }
+
+    private Optional<Landmark> landmark(WrittenLandmark written) {
+        if (written instanceof WrittenLandmark.Between between) {
+            Optional<SkeletonPoint> second = point(between.second());
+            return point(between.first()).flatMap(first -> second.map(last -> new Landmark.Between(first, last)));
+        } else if (written instanceof WrittenLandmark.At at) {
+            return Optional.of(new Landmark.At(at.place().text()));
+        } else if (written instanceof WrittenLandmark.Along along) {
+            return Optional.of(new Landmark.Along(along.line().text()));
+        }
+        return Optional.of(new Landmark.InWords(((WrittenLandmark.InWords) written).words()));
+    }
+
+    private Optional<SkeletonPoint> point(Point point) {
+        if (point.region().equals("rib")) {
+            return switch (point.which()) {
+                case "first" -> Optional.of(new SkeletonPoint.Rib(1));
+                case "last" -> Optional.of(new SkeletonPoint.LastRib());
+                default ->
+                    figures.count(point.which(), point.span(), 1, MOST_BONES).map(SkeletonPoint.Rib::new);
+            };
+        }
+        return SpineRegions.read(point.region(), point.span(), report).flatMap(region -> switch (point.which()) {
+            case "first" -> Optional.of(new SkeletonPoint.Vertebra(region, 1));
+            case "last" -> Optional.of(new SkeletonPoint.LastVertebra(region));
+            default ->
+                figures.count(point.which(), point.span(), 1, MOST_BONES)
+                        .map(number -> new SkeletonPoint.Vertebra(region, number));
+        });
+    }
+}

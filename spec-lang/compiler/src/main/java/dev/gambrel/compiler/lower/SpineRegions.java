@@ -1,0 +1,30 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.NearestName;
+import dev.gambrel.text.Span;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.SpineRegion;
+import java.util.List;
+import java.util.Optional;
+
+/** Regions of the spine by name. */
+final class SpineRegions {
+    private SpineRegions() {}
+
+    static Optional<SpineRegion> read(String word, Span span, FileReport report) {
+        Optional<SpineRegion> region = SpineRegion.of(word);
+        if (region.isEmpty()) {
+            List<TradeName> known = List.of(SpineRegion.values()).stream()
+                    .map(r -> TradeName.of(r.words()))
+                    .toList();
+            Diagnostic finding =
+                    report.finding(MeaningCode.UNKNOWN_REGION, span).with("region", word);
+            report.add(NearestName.of(word, known)
+                    .map(near -> finding.help("Did you mean “" + near + "”?"))
+                    .orElse(finding.help("The regions are cervical, thoracic, lumbar, sacral and caudal.")));
+        }
+        return region;
+    }
+}

@@ -1,0 +1,164 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Keyword;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.text.NearestName;
+import dev.gambrel.text.Span;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Basis;
+import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.Carcass;
+import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.OtherName;
+import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Source;
+import dev.gambrel.tree.Species;
+import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.WeightBand;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** All lines together into one tree. Where something is missing or unreadable a stand-in takes its place, after a finding. */
+final class TreeLowering {
+    private static final int MOST_REVISIONS = 999_999;
+
+    private final Program program;
+    private final Doubt doubt;
+    private final List<Located> steps = new ArrayList<>();
+
+    TreeLowering(Program program, Doubt doubt) {
+        this.program = program;
+        this.doubt = doubt;
+    }
+
+    CutTree tree() {
+        Optional<Located> line = program.only(Keyword.SPECIFICATION_LINE);
+        Specification specification = line.map(this::specification).orElseGet(this::noSpecification);
+        Species species = species(line);
+        return new CutTree(
+                specification,
+                carcass(line.isPresent()),
+                species,
+                streams(),
+                sources(),
+                parts(line.isPresent()),
+                notes());
+    }
+
+    /** The lines that became steps between bases, in the order of the tree's steps. */
+    List<Located> stepLines() {
+        return steps;
+    }
+
+    private Specification noSpecification() {
+        FileReport main = program.main();
+        main.add(main.finding(MeaningCode.NO_SPECIFICATION, new Span(0, 0))
+                .help("Write a line such as: specification \"House hogget\" revision 1 for sheep"));
+        return new Specification("", 1);
+    }
+
+    private Specification specification(Located located) {
+        Clauses clauses = new Clauses(located);
+        String title =
+                clauses.one(Clause.Text.class, "a title").map(Clause.Text::text).orElse("");
+        int revision = clauses.one(Clause.Numbers.class, "a revision")
+                .flatMap(number ->
+                        new FigureReader(located.report()).count(number.first(), number.span(), 1, MOST_REVISIONS))
+                .orElse(1);
+        clauses.all(Clause.ForSpecies.class);
+        clauses.finish();
+        return new Specification(title, revision);
+    }
+
+    private Species species(Optional<Located> specification) {
+        List<Species> declared = program.all(Keyword.SPECIES_LINE).stream()
+                .map(SpeciesLowering::lower)
+                .toList();
+        if (specification.isEmpty()) {
+            return declared.stream().findFirst().orElse(Species.unknown(TradeName.of("animal")));
+        }
+        Clauses clauses = new Clauses(specification.get());
+        return clauses.all(Clause.ForSpecies.class).stream()
+                .findFirst()
+                .map(written -> find(written, declared, specification.get().report()))
+                .orElse(Species.unknown(TradeName.of("animal")));
+    }
+
+    private static Species find(Clause.ForSpecies written, List<Species> declared, FileReport report) {
+        TradeName name = written.name().text();
+        Optional<Species> species =
+                declared.stream().filter(s -> isCalled(s, name)).findFirst();
+        if (species.isEmpty()) {
+            List<TradeName> known = declared.stream().map(Species::name).toList();
+            Diagnostic finding =
+                    report.finding(MeaningCode.UNKNOWN_SPECIES, written.span()).with("species", name);
+            report.add(NearestName.of(name, known)
+                    .map(near -> finding.help("Did you mean “" + near + "”?"))
+                    .orElse(finding.help("Take it from the catalogue with: use \"catalogue:" + name.key() + "\""))
+                    .help("Or declare the animal in a species line of your own."));
+        }
+        return species.orElse(Species.unknown(name));
+    }
+
+    private static boolean isCalled(Species species, TradeName name) {
+        return species.name().equals(name)
+                || species.otherNames().stream().map(OtherName::name).anyMatch(name::equals);
+    }
+
+    private Carcass carcass(boolean isSpecification) {
+        List<BasisStep> lowered = CarcassLowering.steps(program.all(Keyword.FROM_LINE), steps);
+        Optional<Located> line = program.only(Keyword.CARCASS_LINE);
+        if (line.isEmpty() && isSpecification) {
+            FileReport main = program.main();
+            Span at = program.all(Keyword.SPECIFICATION_LINE).get(0).line().keywordSpan();
+            main.add(main.finding(
+                            MeaningCode.NO_CARCASS,
+                            program.all(Keyword.SPECIFICATION_LINE).get(0).report() == main ? at : new Span(0, 0))
+                    .help("Write a line such as: carcass cold, skin off, 20 kg to 24 kg"));
+        }
+        return line.map(located -> CarcassLowering.carcass(located, lowered))
+                .orElse(new Carcass(Basis.COLD, List.of(), new WeightBand.NotStated(), lowered));
+    }
+
+    private List<Stream> streams() {
+        return program.all(Keyword.STREAM_LINE).stream()
+                .map(StreamLowering::stream)
+                .toList();
+    }
+
+    private List<Source> sources() {
+        return program.all(Keyword.SOURCE_LINE).stream()
+                .map(StreamLowering::source)
+                .toList();
+    }
+
+    private List<Part> parts(boolean isSpecification) {
+        PartLowering lowering = new PartLowering(doubt);
+        List<Part> parts = new ArrayList<>();
+        program.parts().forEach(line -> lowering.part(line, TreePath.ROOT).ifPresent(parts::add));
+        if (parts.isEmpty() && isSpecification && program.unreadable().isEmpty()) {
+            Located specification = program.all(Keyword.SPECIFICATION_LINE).get(0);
+            specification
+                    .report()
+                    .add(specification
+                            .report()
+                            .finding(MeaningCode.NO_CUTS, specification.line().keywordSpan())
+                            .help("Write what the carcass is divided into, such as: cut leg 33 % ± 0.9 %"));
+        }
+        if (!program.unreadable().isEmpty()) {
+            doubt.about(TreePath.ROOT.then(TradeName.of("unreadable line")));
+        }
+        return parts;
+    }
+
+    private List<String> notes() {
+        return program.all(Keyword.NOTE_LINE).stream()
+                .flatMap(line -> Notes.read(line).stream())
+                .toList();
+    }
+}

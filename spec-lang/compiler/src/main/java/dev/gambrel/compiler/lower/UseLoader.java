@@ -1,0 +1,164 @@
+package dev.gambrel.compiler.lower;
+
+import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.parse.SpecParser;
+import dev.gambrel.compiler.source.Catalogue;
+import dev.gambrel.compiler.source.FileCode;
+import dev.gambrel.compiler.source.Found;
+import dev.gambrel.compiler.source.Sources;
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Keyword;
+import dev.gambrel.compiler.syntax.SpecFile;
+import dev.gambrel.compiler.syntax.Statement;
+import dev.gambrel.compiler.syntax.Statement.Declaration;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Place;
+import dev.gambrel.limits.Limits;
+import dev.gambrel.text.NearestName;
+import dev.gambrel.text.SourceText;
+import dev.gambrel.text.TradeName;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/** Reads a file and all that it uses, each once, what is used before what uses it. */
+final class UseLoader {
+    private final SpecParser parser;
+    private final Sources sources;
+    private final Limits limits;
+    private final Consumer<Diagnostic> found;
+    private final Map<String, SpecFile> loaded = new LinkedHashMap<>();
+    private final Set<String> beingRead = new LinkedHashSet<>();
+    private long statements;
+
+    UseLoader(SpecParser parser, Sources sources, Limits limits, Consumer<Diagnostic> found) {
+        this.parser = parser;
+        this.sources = sources;
+        this.limits = limits;
+        this.found = found;
+    }
+
+    List<SpecFile> load(SourceText main) {
+        read(main);
+        return new ArrayList<>(loaded.values());
+    }
+
+    private void read(SourceText text) {
+        beingRead.add(text.name());
+        SpecFile file = parser.parse(text, found);
+        FileReport report = new FileReport(text, found);
+        long before = statements;
+        statements += count(file.statements());
+        if (statements > limits.declarations() && before <= limits.declarations()) {
+            found.accept(Diagnostic.of(FileCode.TOO_MANY_LINES, new Place.InFile(text.name()))
+                    .with("allowed", limits.declarations())
+                    .help("Divide the specification into several."));
+        }
+        for (Statement statement : file.statements()) {
+            if (statement instanceof Declaration line && line.keyword() == Keyword.USE_LINE) {
+                use(line, report);
+            }
+        }
+        beingRead.remove(text.name());
+        loaded.put(text.name(), file);
+    }
+
+    /** Whether so much was read that nothing should be made of it. */
+    boolean isTooMuch() {
+        return statements > limits.declarations();
+    }
+
+    private static long count(List<Statement> statements) {
+        long count = statements.size();
+        for (Statement statement : statements) {
+            if (statement instanceof Declaration line) {
+                count += count(line.body());
+            } else if (statement instanceof Statement.Unknown unknown) {
+                count += count(unknown.body());
+            }
+        }
+        return count;
+    }
+
+    private void use(Declaration line, FileReport report) {
+        for (Clause clause : line.clauses()) {
+            if (clause instanceof Clause.Text name) {
+                if (name.text().startsWith(Catalogue.PREFIX)) {
+                    useCatalogue(name, report);
+                } else {
+                    useFile(name, report);
+                }
+            }
+        }
+    }
+
+    private void useCatalogue(Clause.Text name, FileReport report) {
+        String wanted = name.text().substring(Catalogue.PREFIX.length()).strip();
+        TradeName species = TradeName.isAcceptable(wanted) ? TradeName.of(wanted) : TradeName.of("such species");
+        Catalogue.text(species)
+                .ifPresentOrElse(
+                        text -> follow(text, name, report), () -> report.add(notInCatalogue(species, name, report)));
+    }
+
+    private static Diagnostic notInCatalogue(TradeName species, Clause.Text name, FileReport report) {
+        Diagnostic finding = report.finding(FileCode.NOT_IN_CATALOGUE, name.span()).with("species", species);
+        return NearestName.of(species, Catalogue.species())
+                .map(near -> finding.help("Did you mean “" + Catalogue.PREFIX + near + "”?"))
+                .orElse(finding)
+                .help("The catalogue has: " + String.join(", ", catalogueNames()) + ".");
+    }
+
+    private static List<String> catalogueNames() {
+        return Catalogue.species().stream().map(TradeName::text).toList();
+    }
+
+    private void useFile(Clause.Text name, FileReport report) {
+        Found answer = sources.find(name.text(), report.text().name());
+        if (answer instanceof Found.Text text) {
+            follow(text.text(), name, report);
+        } else if (answer instanceof Found.Refused refused) {
+            report.add(refusal(refused, name, report));
+        }
+    }
+
+    private void follow(SourceText text, Clause.Text name, FileReport report) {
+        if (beingRead.contains(text.name())) {
+            report.add(report.finding(FileCode.CIRCULAR, name.span())
+                    .with("file", name.text())
+                    .note("It goes round: " + String.join(" uses ", beingRead) + " uses " + text.name() + ".")
+                    .help("Move what both need into a file of its own, and use that."));
+        } else if (!loaded.containsKey(text.name())) {
+            if (beingRead.size() >= limits.useDepth()) {
+                report.add(report.finding(FileCode.TOO_DEEP, name.span())
+                        .with("found", beingRead.size() + 1L)
+                        .with("allowed", limits.useDepth())
+                        .help("Use the file from nearer the top."));
+            } else if (loaded.size() + beingRead.size() >= limits.files()) {
+                report.add(report.finding(FileCode.TOO_MANY_FILES, name.span())
+                        .with("allowed", limits.files())
+                        .help("Put several small files together."));
+            } else {
+                read(text);
+            }
+        }
+    }
+
+    private Diagnostic refusal(Found.Refused refused, Clause.Text name, FileReport report) {
+        Diagnostic finding = report.finding(refused.code(), name.span())
+                .with("file", name.text())
+                .with("found", refused.count())
+                .with("allowed", limits.textBytes());
+        return switch (refused.code()) {
+            case OUTSIDE ->
+                finding.help(
+                        "Copy the file into the folder of the specification, and use it by its name with forward slashes.");
+            case MISSING -> finding.help("Write the file's name as it is, .cuts included.");
+            case NOT_TEXT -> finding.help("Save it as plain text in UTF-8.");
+            default -> finding.help("Look at the file, and at who may read it.");
+        };
+    }
+}

@@ -1,0 +1,144 @@
+package dev.gambrel.compiler.parse;
+
+import dev.gambrel.compiler.internal.grammar.GambrelParser.*;
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Figure;
+import dev.gambrel.compiler.syntax.Name;
+import dev.gambrel.text.Span;
+import dev.gambrel.tree.BoneState;
+import dev.gambrel.tree.PieceCount;
+import dev.gambrel.tree.Source;
+import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.TrimRule;
+import java.util.ArrayList;
+import java.util.List;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.tree.ParseTree;
+
+/** What follows a line's own words: clauses with commas between, and the arrow. */
+final class ClauseConverter {
+    private final Offsets offsets;
+    private final NameConverter names;
+    private final FigureConverter figures;
+
+    ClauseConverter(Offsets offsets, NameConverter names, FigureConverter figures) {
+        this.offsets = offsets;
+        this.names = names;
+        this.figures = figures;
+    }
+
+    /** Whatever of a tail could be read, in the order written. */
+    List<Clause> tail(TailContext tail) {
+        List<Clause> clauses = new ArrayList<>();
+        for (ParseTree child : tail.children == null ? List.<ParseTree>of() : tail.children) {
+            if (child instanceof ClauseContext clause && clause.exception == null) {
+                add(clause, clauses);
+            } else if (child instanceof NameContext name && name.exception == null) {
+                clauses.add(arrow(name));
+            }
+        }
+        return clauses;
+    }
+
+    private Clause arrow(NameContext context) {
+        Name name = names.name(context);
+        return new Clause.Arrow(name, name.span());
+    }
+
+    Clause figure(FigureContext context) {
+        Figure figure = figures.figure(context);
+        return new Clause.Figures(figure, figure.span());
+    }
+
+    Clause fatLimit(FatLimitContext context) {
+        List<TrimRule.Where> where = context.ANY() != null
+                ? List.of(TrimRule.Where.AT_ANY_POINT)
+                : context.AVERAGE() != null ? List.of(TrimRule.Where.ON_AVERAGE) : List.of();
+        return new Clause.FatLimit(figures.amount(context.quantity()), where, offsets.of(context));
+    }
+
+    private void add(ClauseContext clause, List<Clause> clauses) {
+        Span span = offsets.of(clause);
+        if (clause instanceof FigureClauseContext c) {
+            if (isWhole(c.figure())) {
+                clauses.add(figure(c.figure()));
+            }
+        } else if (clause instanceof CountClauseContext c) {
+            clauses.add(new Clause.Count(c.ONE() != null ? PieceCount.ONE : PieceCount.TWO, span));
+        } else if (clause instanceof BoneInClauseContext) {
+            clauses.add(new Clause.Bones(BoneState.BONE_IN, span));
+        } else if (clause instanceof PartBonedClauseContext) {
+            clauses.add(new Clause.Bones(BoneState.PART_BONED, span));
+        } else if (clause instanceof BonelessClauseContext) {
+            clauses.add(new Clause.Bones(BoneState.BONELESS, span));
+        } else if (clause instanceof WordsClauseContext) {
+            clauses.add(new Clause.Words(names.slice(span), span));
+        } else {
+            addWithNames(clause, span, clauses);
+        }
+    }
+
+    private void addWithNames(ClauseContext clause, Span span, List<Clause> clauses) {
+        if (clause instanceof SourceClauseContext c && isWhole(c.name())) {
+            clauses.add(new Clause.Cites(names.name(c.name()), span));
+        } else if (clause instanceof AlsoClauseContext c && isWhole(c.name(0))) {
+            List<String> regions = c.name().stream()
+                    .skip(1)
+                    .map(region -> names.name(region).text().text())
+                    .toList();
+            clauses.add(new Clause.Also(names.name(c.name(0)), regions, span));
+        } else if (clause instanceof RemainderClauseContext c && isWhole(c.name())) {
+            Name name = names.name(c.name());
+            clauses.add(new Clause.Remainder(name, name.span()));
+        } else if (clause instanceof LossClauseContext c && isWhole(c.name())) {
+            List<Figure> figure = isWhole(c.figure()) ? List.of(figures.figure(c.figure())) : List.of();
+            clauses.add(new Clause.Loss(names.name(c.name()), figure, span));
+        } else {
+            addWithFigures(clause, span, clauses);
+        }
+    }
+
+    private void addWithFigures(ClauseContext clause, Span span, List<Clause> clauses) {
+        if (clause instanceof RibsClauseContext c && c.NUMBER().size() == 2) {
+            clauses.add(new Clause.Ribs(c.NUMBER(0).getText(), c.NUMBER(1).getText(), span));
+        } else if (clause instanceof LeanClauseContext c && isWhole(c.quantity())) {
+            clauses.add(new Clause.Lean(figures.amount(c.quantity()), judged(c), span));
+        } else if (clause instanceof KindClauseContext c) {
+            clauses.add(new Clause.Kind(kind(c), span));
+        } else if (clause instanceof BetweenClauseContext c && isWhole(c.quantity(0)) && isWhole(c.quantity(1))) {
+            clauses.add(new Clause.Between(figures.amount(c.quantity(0)), figures.amount(c.quantity(1)), span));
+        } else if (clause instanceof SourceKindClauseContext c && c.STRING() != null) {
+            clauses.add(new Clause.Citation(
+                    sourceKind(c), NameConverter.unquoted(c.STRING().getText()), span));
+        }
+    }
+
+    private static boolean isWhole(ParserRuleContext context) {
+        return context != null && context.exception == null;
+    }
+
+    private static Stream.Judged judged(LeanClauseContext context) {
+        if (context.VISUAL() != null) {
+            return Stream.Judged.VISUAL;
+        }
+        return context.CHEMICAL() != null ? Stream.Judged.CHEMICAL : Stream.Judged.NOT_STATED;
+    }
+
+    private static Stream.Kind kind(KindClauseContext context) {
+        if (context.SALEABLE() != null) {
+            return Stream.Kind.SALEABLE;
+        }
+        return context.WASTE() != null ? Stream.Kind.WASTE : Stream.Kind.BY_PRODUCT;
+    }
+
+    private static Source.Kind sourceKind(SourceKindClauseContext context) {
+        if (context.PUBLISHED() != null) {
+            return Source.Kind.PUBLISHED;
+        } else if (context.MEASURED() != null) {
+            return Source.Kind.MEASURED;
+        } else if (context.JUDGEMENT() != null) {
+            return Source.Kind.JUDGEMENT;
+        }
+        return context.MEMORY() != null ? Source.Kind.MEMORY : Source.Kind.COMMON_PRACTICE;
+    }
+}

@@ -1,0 +1,36 @@
+package dev.gambrel.compiler.parse;
+
+import dev.gambrel.compiler.internal.grammar.GambrelLexer;
+import java.util.Locale;
+
+/** What a processor calls the pieces of a line. */
+final class FriendlyTokens {
+    private FriendlyTokens() {}
+
+    /** Words for a kind of token; empty where naming it would not help. */
+    static String words(int type) {
+        return switch (type) {
+            case GambrelLexer.NUMBER, GambrelLexer.DECIMAL_COMMA -> "a figure";
+            case GambrelLexer.STRING -> "words in quotation marks";
+            case GambrelLexer.WORD -> "a name";
+            case GambrelLexer.ARROW -> "an arrow -> and a stream";
+            case GambrelLexer.PLUS_MINUS -> "a spread after ±";
+            case GambrelLexer.PERCENT -> "%";
+            case GambrelLexer.COMMA -> "a comma";
+            case GambrelLexer.LBRACE -> "a brace {";
+            case GambrelLexer.RBRACE -> "a brace }";
+            case GambrelLexer.LPAREN -> "a bracket (";
+            case GambrelLexer.RPAREN -> "a bracket )";
+            case GambrelLexer.SLASH, GambrelLexer.MINUS, GambrelLexer.STRAY, GambrelLexer.OPEN_STRING -> "";
+            case GambrelLexer.NEWLINE, -1 -> "the end of the line";
+            default -> "“" + keyword(type) + "”";
+        };
+    }
+
+    private static String keyword(int type) {
+        String literal = GambrelLexer.VOCABULARY.getLiteralName(type);
+        return literal == null
+                ? GambrelLexer.VOCABULARY.getSymbolicName(type).toLowerCase(Locale.ROOT)
+                : literal.substring(1, literal.length() - 1);
+    }
+}

@@ -1,0 +1,56 @@
+package dev.gambrel.compiler.parse;
+
+import dev.gambrel.compiler.internal.grammar.GambrelLexer;
+import java.util.ArrayList;
+import java.util.List;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.Token;
+
+/**
+ * Reports characters that no word of the language holds and quotations that are never closed, each line once, and
+ * hides the characters from the parser, so that one fault gives one message.
+ */
+final class StrayTokens {
+    private StrayTokens() {}
+
+    static void report(CommonTokenStream tokens, Offsets offsets, FileReport report) {
+        List<Integer> linesReported = new ArrayList<>();
+        for (Token token : tokens.getTokens()) {
+            if (token.getType() == GambrelLexer.STRAY) {
+                ((CommonToken) token).setChannel(Token.HIDDEN_CHANNEL);
+                if (!linesReported.contains(token.getLine())) {
+                    linesReported.add(token.getLine());
+                    report.add(stray(token, offsets, report));
+                }
+            } else if (token.getType() == GambrelLexer.OPEN_STRING) {
+                ((CommonToken) token).setType(GambrelLexer.STRING);
+                report.add(report.finding(SyntaxCode.OPEN_QUOTE, offsets.of(token))
+                        .help("Close it with \" before the end of the line."));
+            }
+        }
+    }
+
+    private static dev.gambrel.diagnostic.Diagnostic stray(Token token, Offsets offsets, FileReport report) {
+        String text = token.getText();
+        var finding =
+                report.finding(SyntaxCode.STRAY_CHARACTER, offsets.of(token)).with("found", shown(text));
+        return switch (text) {
+            case "½", "¼", "¾" -> finding.help("Write the fraction with a slash, such as 1/2 in.");
+            case "“", "”", "„", "'", "‘" ->
+                finding.help("Quotations are written with straight double marks: \"like this\".");
+            case "#", ";" -> finding.help("A comment begins with two slashes: // like this");
+            case "=", ":" -> finding.help("Leave it out: a name and its figure stand side by side.");
+            case "~" -> finding.help("Write the spread out: 15 % ± 0.8 %");
+            default -> finding.help("Leave it out, or put the name that holds it in quotation marks.");
+        };
+    }
+
+    private static String shown(String text) {
+        int codePoint = text.codePointAt(0);
+        boolean visible = codePoint > ' '
+                && Character.getType(codePoint) != Character.FORMAT
+                && Character.getType(codePoint) != Character.CONTROL;
+        return visible ? "“" + text + "”" : String.format(java.util.Locale.ROOT, "U+%04X", codePoint);
+    }
+}

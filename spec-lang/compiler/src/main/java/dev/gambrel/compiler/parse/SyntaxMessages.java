@@ -1,0 +1,87 @@
+package dev.gambrel.compiler.parse;
+
+import dev.gambrel.compiler.internal.grammar.GambrelLexer;
+import dev.gambrel.compiler.internal.grammar.GambrelParser;
+import dev.gambrel.compiler.internal.grammar.GambrelParser.StatementContext;
+import dev.gambrel.compiler.syntax.Keyword;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.NearestName;
+import dev.gambrel.text.Span;
+import dev.gambrel.text.TradeName;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.antlr.v4.runtime.Parser;
+import org.antlr.v4.runtime.RecognitionException;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.misc.IntervalSet;
+
+/** Puts into words what does not fit in a line, and what would. */
+final class SyntaxMessages {
+    private static final int MOST_ALTERNATIVES = 6;
+
+    private final Offsets offsets;
+    private final FileReport report;
+
+    SyntaxMessages(Offsets offsets, FileReport report) {
+        this.offsets = offsets;
+        this.report = report;
+    }
+
+    void report(Parser parser, RecognitionException fault, StatementContext statement) {
+        Token offending = fault.getOffendingToken();
+        if (parser.getRuleContext() instanceof GambrelParser.BlockContext block) {
+            report.add(openBrace(block));
+            return;
+        }
+        Optional<Keyword> keyword = statement == null
+                ? Optional.empty()
+                : Keyword.of(statement.getStart().getText());
+        String line = keyword.map(Keyword::word).orElse("specification");
+        boolean stops = offending.getType() == GambrelLexer.NEWLINE || offending.getType() == Token.EOF;
+        Diagnostic finding = stops
+                ? report.finding(SyntaxCode.UNFINISHED_LINE, lastWord(parser, offending))
+                : report.finding(SyntaxCode.DOES_NOT_FIT, offsets.of(offending)).with("found", offending.getText());
+        finding = finding.with("line", line);
+        finding = withExpected(finding, fault.getExpectedTokens(), offending);
+        if (keyword.isPresent()) {
+            finding = finding.help("Such a line goes: " + keyword.get().form());
+        }
+        report.add(finding);
+    }
+
+    private Diagnostic openBrace(GambrelParser.BlockContext block) {
+        return report.finding(SyntaxCode.OPEN_BRACE, offsets.of(block.getStart()))
+                .help("Put a closing brace } on a line of its own where this cut ends.");
+    }
+
+    private Span lastWord(Parser parser, Token offending) {
+        for (int i = offending.getTokenIndex() - 1; i >= 0; i--) {
+            Token token = parser.getInputStream().get(i);
+            if (token.getChannel() == Token.DEFAULT_CHANNEL && token.getType() != GambrelLexer.NEWLINE) {
+                return offsets.of(token);
+            }
+        }
+        return offsets.of(offending);
+    }
+
+    private static Diagnostic withExpected(Diagnostic finding, IntervalSet expected, Token offending) {
+        Set<String> words = new LinkedHashSet<>();
+        if (expected != null) {
+            expected.toList().forEach(type -> words.add(FriendlyTokens.words(type)));
+        }
+        List<TradeName> keywords = words.stream()
+                .filter(word -> word.startsWith("“"))
+                .map(word -> TradeName.of(word.substring(1, word.length() - 1)))
+                .toList();
+        Optional<TradeName> near = NearestName.of(offending.getText(), keywords);
+        if (near.isPresent() && !words.contains("a name")) {
+            return finding.help("Did you mean “" + near.get() + "”?");
+        }
+        words.remove("");
+        return words.isEmpty() || words.size() > MOST_ALTERNATIVES
+                ? finding
+                : finding.note("What may stand here: " + String.join(", ", words) + ".");
+    }
+}

@@ -1,0 +1,57 @@
+package dev.gambrel.compiler.source;
+
+import dev.gambrel.text.SourceText;
+import dev.gambrel.text.TradeName;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The species that come with the compiler, written in the language itself, each figure with its source. */
+public final class Catalogue {
+    /** What a {@code use} line begins with to mean the catalogue. */
+    public static final String PREFIX = "catalogue:";
+
+    private static final Map<TradeName, String> FILES = files();
+
+    private Catalogue() {}
+
+    private static Map<TradeName, String> files() {
+        Map<TradeName, String> files = new LinkedHashMap<>();
+        files.put(TradeName.of("sheep"), "sheep.cuts");
+        files.put(TradeName.of("fallow deer"), "fallow-deer.cuts");
+        return java.util.Collections.unmodifiableMap(files);
+    }
+
+    /**
+     * The species that there are.
+     *
+     * @return their names as a {@code use} line writes them after the prefix
+     */
+    public static List<TradeName> species() {
+        return new ArrayList<>(FILES.keySet());
+    }
+
+    /**
+     * The text of one species.
+     *
+     * @param species its name
+     * @return the text, or nothing if the catalogue lacks it
+     */
+    public static Optional<SourceText> text(TradeName species) {
+        return Optional.ofNullable(FILES.get(species)).map(file -> read(species, file));
+    }
+
+    private static SourceText read(TradeName species, String file) {
+        try (InputStream in = Catalogue.class.getResourceAsStream("/dev/gambrel/catalogue/" + file)) {
+            return new SourceText(PREFIX + species.key(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package dev.gambrel.compiler.source;
+
+import dev.gambrel.limits.Limits;
+import dev.gambrel.text.SourceText;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * The files of one folder and the folders in it, and no others: symbolic links are followed first and judged by where
+ * they lead. Only regular files whose name ends in {@code .cuts} are opened. Thread-safe.
+ */
+public final class FolderSources implements Sources {
+    private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
+
+    private final Path folder;
+    private final Limits limits;
+
+    private FolderSources(Path folder, Limits limits) {
+        this.folder = folder;
+        this.limits = limits;
+    }
+
+    /**
+     * The files of a folder.
+     *
+     * @param folder an existing folder
+     * @param limits how large a file may be
+     * @return its files
+     * @throws IOException if there is no such folder
+     */
+    public static FolderSources of(Path folder, Limits limits) throws IOException {
+        return new FolderSources(folder.toRealPath(), limits);
+    }
+
+    /**
+     * Finds a file.
+     *
+     * @param name a path with forward slashes, relative to the file that uses it
+     * @param user the path of that file, relative to the folder
+     * @return the text, named by its path relative to the folder
+     */
+    @Override
+    public Found find(String name, String user) {
+        if (isUnsafe(name)) {
+            return new Found.Refused(FileCode.OUTSIDE, 0);
+        }
+        try {
+            Path from = folder.resolve(user).getParent();
+            Path wanted = (from == null ? folder : from).resolve(name).normalize();
+            if (!wanted.startsWith(folder)) {
+                return new Found.Refused(FileCode.OUTSIDE, 0);
+            }
+            Path real = wanted.toRealPath();
+            return real.startsWith(folder) ? read(real) : new Found.Refused(FileCode.OUTSIDE, 0);
+        } catch (NoSuchFileException | InvalidPathException none) {
+            return new Found.Refused(FileCode.MISSING, 0);
+        } catch (IOException unreadable) {
+            return new Found.Refused(FileCode.CANNOT_READ, 0);
+        }
+    }
+
+    private static boolean isUnsafe(String name) {
+        String last = name.substring(name.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
+        String stem = last.contains(".") ? last.substring(0, last.indexOf('.')) : last;
+        boolean device = DEVICES.contains(stem) || stem.matches("(com|lpt)[0-9]");
+        return name.startsWith("/") || name.indexOf('\\') >= 0 || name.indexOf(':') >= 0 || device;
+    }
+
+    private Found read(Path file) throws IOException {
+        boolean isSpecification = file.getFileName().toString().endsWith(".cuts") && Files.isRegularFile(file);
+        if (!isSpecification) {
+            return new Found.Refused(FileCode.MISSING, 0);
+        }
+        return read(file, folder.relativize(file).toString().replace('\\', '/'), limits);
+    }
+
+    /**
+     * Reads one file, wherever it lies.
+     *
+     * @param file the file
+     * @param name what messages shall call it
+     * @param limits how large it may be
+     * @return the text without a byte order mark, or why it is refused
+     */
+    public static Found read(Path file, String name, Limits limits) {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(limits.textBytes() + 1);
+            if (bytes.length > limits.textBytes()) {
+                return new Found.Refused(FileCode.TOO_LARGE, Files.size(file));
+            }
+            return new Found.Text(new SourceText(name, decode(bytes)));
+        } catch (CharacterCodingException notText) {
+            return new Found.Refused(FileCode.NOT_TEXT, 0);
+        } catch (NoSuchFileException none) {
+            return new Found.Refused(FileCode.MISSING, 0);
+        } catch (IOException unreadable) {
+            return new Found.Refused(FileCode.CANNOT_READ, 0);
+        }
+    }
+
+    private static String decode(byte[] bytes) throws CharacterCodingException {
+        String text = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT)
+                .decode(ByteBuffer.wrap(bytes))
+                .toString();
+        return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    }
+}

@@ -1,0 +1,17 @@
+package dev.gambrel.compiler.syntax;
+
+import dev.gambrel.text.SourceText;
+import java.util.List;
+
+/**
+ * One file as written.
+ *
+ * @param text its text
+ * @param statements its lines, in order
+ */
+public record SpecFile(SourceText text, List<Statement> statements) {
+    /** Copies the list. */
+    public SpecFile {
+        statements = List.copyOf(statements);
+    }
+}
