@@ -1,6 +1,7 @@
 package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Quantity;
@@ -26,7 +27,9 @@ final class FatLimits {
     }
 
     private Optional<TrimRule.FatLimit> limit(Clause.FatLimit written) {
-        Optional<Quantity> atMost = new FigureReader(report).quantity(written.atMost(), Dimension.LENGTH);
+        Amount first = new Amount(
+                written.atMost().terms().subList(0, 1), written.atMost().span());
+        Optional<Quantity> atMost = new FigureReader(report).quantity(first, Dimension.LENGTH);
         if (atMost.isPresent() && written.where().isEmpty()) {
             report.add(report.finding(MeaningCode.LIMIT_WITHOUT_PLACE, written.span())
                     .with("limit", atMost.get())

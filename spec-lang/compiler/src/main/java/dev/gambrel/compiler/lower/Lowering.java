@@ -15,6 +15,7 @@ import dev.gambrel.tree.rules.TreeRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 
 /** From a text to a tree that keeps every rule, or to findings. */
 public final class Lowering {
@@ -36,7 +37,12 @@ public final class Lowering {
         if (loader.isTooMuch()) {
             return Result.failed(FindingOrder.sort(found, texts));
         }
-        Program program = new Program(files, found::add);
+        Predicate<Diagnostic> news = finding -> !(loader.isIncomplete() && speaksOfAbsence(finding));
+        Program program = new Program(files, finding -> {
+            if (news.test(finding)) {
+                found.add(finding);
+            }
+        });
         Doubt doubt = new Doubt();
         TreeLowering lowering = new TreeLowering(program, doubt);
         CutTree tree = lowering.tree();
@@ -44,12 +50,22 @@ public final class Lowering {
         if (!broken.isEmpty()) {
             Origins origins = new Origins(program, lowering.stepLines());
             broken.stream()
-                    .filter(finding -> !followsFromUnreadableLine(finding, program))
+                    .filter(finding -> news.test(finding) && !followsFromUnreadableLine(finding, program))
                     .map(finding -> finding.at(origins::written))
                     .forEach(found::add);
         }
         List<Diagnostic> sorted = FindingOrder.sort(found, texts);
         return Result.hasError(sorted) ? Result.failed(sorted) : Result.of(new Compilation(tree, texts), sorted);
+    }
+
+    /** Where a used file is missing, what it may have declared is not missing too. */
+    private static boolean speaksOfAbsence(Diagnostic finding) {
+        return finding.code() == MeaningCode.UNKNOWN_SPECIES
+                || finding.code() == MeaningCode.NO_SPECIFICATION
+                || finding.code() == MeaningCode.NO_CARCASS
+                || finding.code() == MeaningCode.NO_CUTS
+                || finding.code() == TreeCode.UNKNOWN_STREAM
+                || finding.code() == TreeCode.UNKNOWN_SOURCE;
     }
 
     /** A stream or source is not unknown if a line that could not be read speaks of it. */

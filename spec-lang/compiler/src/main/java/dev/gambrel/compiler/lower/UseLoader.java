@@ -34,6 +34,7 @@ final class UseLoader {
     private final Map<String, SpecFile> loaded = new LinkedHashMap<>();
     private final Set<String> beingRead = new LinkedHashSet<>();
     private long statements;
+    private boolean incomplete;
 
     UseLoader(SpecParser parser, Sources sources, Limits limits, Consumer<Diagnostic> found) {
         this.parser = parser;
@@ -72,6 +73,11 @@ final class UseLoader {
         return statements > limits.declarations();
     }
 
+    /** Whether something that was to be used is missing, so that what it may have declared is not unknown. */
+    boolean isIncomplete() {
+        return incomplete;
+    }
+
     private static long count(List<Statement> statements) {
         long count = statements.size();
         for (Statement statement : statements) {
@@ -101,11 +107,12 @@ final class UseLoader {
         TradeName species = TradeName.isAcceptable(wanted) ? TradeName.of(wanted) : TradeName.of("such species");
         Catalogue.text(species)
                 .ifPresentOrElse(
-                        text -> follow(text, name, report), () -> report.add(notInCatalogue(species, name, report)));
+                        text -> follow(text, name, report), () -> refuse(notInCatalogue(species, name, report)));
     }
 
     private static Diagnostic notInCatalogue(TradeName species, Clause.Text name, FileReport report) {
-        Diagnostic finding = report.finding(FileCode.NOT_IN_CATALOGUE, name.span()).with("species", species);
+        Diagnostic finding =
+                report.finding(FileCode.NOT_IN_CATALOGUE, name.span()).with("species", species);
         return NearestName.of(species, Catalogue.species())
                 .map(near -> finding.help("Did you mean “" + Catalogue.PREFIX + near + "”?"))
                 .orElse(finding)
@@ -121,24 +128,29 @@ final class UseLoader {
         if (answer instanceof Found.Text text) {
             follow(text.text(), name, report);
         } else if (answer instanceof Found.Refused refused) {
-            report.add(refusal(refused, name, report));
+            refuse(refusal(refused, name, report));
         }
+    }
+
+    private void refuse(Diagnostic finding) {
+        incomplete = true;
+        found.accept(finding);
     }
 
     private void follow(SourceText text, Clause.Text name, FileReport report) {
         if (beingRead.contains(text.name())) {
-            report.add(report.finding(FileCode.CIRCULAR, name.span())
+            refuse(report.finding(FileCode.CIRCULAR, name.span())
                     .with("file", name.text())
                     .note("It goes round: " + String.join(" uses ", beingRead) + " uses " + text.name() + ".")
                     .help("Move what both need into a file of its own, and use that."));
         } else if (!loaded.containsKey(text.name())) {
             if (beingRead.size() >= limits.useDepth()) {
-                report.add(report.finding(FileCode.TOO_DEEP, name.span())
+                refuse(report.finding(FileCode.TOO_DEEP, name.span())
                         .with("found", beingRead.size() + 1L)
                         .with("allowed", limits.useDepth())
                         .help("Use the file from nearer the top."));
             } else if (loaded.size() + beingRead.size() >= limits.files()) {
-                report.add(report.finding(FileCode.TOO_MANY_FILES, name.span())
+                refuse(report.finding(FileCode.TOO_MANY_FILES, name.span())
                         .with("allowed", limits.files())
                         .help("Put several small files together."));
             } else {

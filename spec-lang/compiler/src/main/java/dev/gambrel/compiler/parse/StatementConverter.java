@@ -1,12 +1,9 @@
 package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelParser.BlockContext;
-import dev.gambrel.compiler.internal.grammar.GambrelParser.BlockHeaderContext;
-import dev.gambrel.compiler.internal.grammar.GambrelParser.CutStatementContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FileContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.StatementContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.StrayBraceContext;
-import dev.gambrel.compiler.internal.grammar.GambrelParser.UnknownStatementContext;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.Name;
@@ -14,7 +11,6 @@ import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.NearestName;
-import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,6 +51,8 @@ final class StatementConverter {
             if (child instanceof StrayBraceContext brace) {
                 report.add(report.finding(SyntaxCode.STRAY_BRACE, offsets.of(brace))
                         .help("Take it out, or look above for a cut whose brace { is missing."));
+            } else if (child instanceof BlockContext block) {
+                loneBlock(block, statements);
             } else if (child instanceof StatementContext statement) {
                 boolean second = lastOfLine != null
                         && lastOfLine.getLine() == statement.getStart().getLine();
@@ -66,24 +64,21 @@ final class StatementConverter {
     }
 
     private void convert(StatementContext context, boolean secondOnLine, List<Statement> statements) {
-        if (context.block() != null) {
-            loneBlock(context.block(), statements);
-        } else if (context.unknownStatement() != null) {
-            statements.add(unknown(context.unknownStatement(), secondOnLine));
+        List<BlockContext> blocks = context.block();
+        if (context.unknownStatement() != null) {
+            statements.add(unknown(context, secondOnLine));
+            return;
         } else if (secondOnLine) {
             twoOnALine(context, statements);
-        } else if (context.cutStatement() != null) {
-            statements.add(cut(context, context.cutStatement()));
+            return;
+        } else if (context.blockHeader() != null) {
+            Line line = lines.header(context.blockHeader());
+            statements.add(declare(context, line, blocks.isEmpty() ? List.of() : block(blocks.get(0))));
+            blocks = blocks.subList(Math.min(1, blocks.size()), blocks.size());
         } else if (context.simpleStatement() != null) {
             statements.add(declare(context, lines.line(context.simpleStatement()), List.of()));
         }
-    }
-
-    private Statement cut(StatementContext context, CutStatementContext statement) {
-        BlockHeaderContext header = statement.blockHeader();
-        Line line = lines.header(header);
-        List<Statement> body = statement.block() == null ? List.of() : block(statement.block());
-        return declare(context, line, body);
+        blocks.forEach(block -> loneBlock(block, statements));
     }
 
     private List<Statement> block(BlockContext block) {
@@ -109,14 +104,19 @@ final class StatementConverter {
         }
     }
 
-    /** Braces on a line of their own are taken as those of the line before, so that nothing follows from one slip. */
+    /** Braces that belong to no line are taken as those of the line before, so that nothing follows from one slip. */
     private void loneBlock(BlockContext block, List<Statement> statements) {
         List<Statement> body = block(block);
-        report.add(report.finding(SyntaxCode.LONE_BLOCK, offsets.of(block.getStart()))
-                .help("Put the opening brace { at the end of the line that they belong to."));
+        Diagnostic finding = report.finding(SyntaxCode.LONE_BLOCK, offsets.of(block.getStart()));
         if (!statements.isEmpty() && statements.get(statements.size() - 1) instanceof Declaration before) {
-            statements.set(statements.size() - 1, damagedCopy(before, body));
+            if (before.keyword().hasBraces()) {
+                finding = finding.help("Put the opening brace { at the end of the line that they belong to.");
+                statements.set(statements.size() - 1, damagedCopy(before, body));
+            } else {
+                finding = finding.help("Only cut, species and piece lines have braces; take these out.");
+            }
         }
+        report.add(finding);
     }
 
     private static Declaration damagedCopy(Declaration before, List<Statement> body) {
@@ -124,19 +124,20 @@ final class StatementConverter {
                 before.keyword(), before.keywordSpan(), before.names(), before.clauses(), body, true, before.span());
     }
 
-    private Statement unknown(UnknownStatementContext context, boolean secondOnLine) {
+    private Statement unknown(StatementContext context, boolean secondOnLine) {
         Token start = context.getStart();
-        Span span = offsets.of(start);
-        if (secondOnLine) {
-            report.add(report.finding(SyntaxCode.DOES_NOT_FIT, span)
-                    .with("found", start.getText())
-                    .with("line", "finished")
-                    .help("Put a comma before it if it belongs to the line, or take it out."));
-        } else {
-            report.add(suggestKeyword(
-                    report.finding(SyntaxCode.UNKNOWN_LINE, span).with("found", start.getText()), start));
-        }
-        List<Statement> body = context.block() == null ? List.of() : block(context.block());
+        Diagnostic finding = secondOnLine
+                ? report.finding(SyntaxCode.DOES_NOT_FIT, offsets.of(start))
+                        .with("found", start.getText())
+                        .with("line", "finished")
+                        .help("Put a comma before it if it belongs to the line, or take it out.")
+                : suggestKeyword(
+                        report.finding(SyntaxCode.UNKNOWN_LINE, offsets.of(start))
+                                .with("found", start.getText()),
+                        start);
+        report.add(finding);
+        List<Statement> body = new ArrayList<>();
+        context.block().forEach(block -> body.addAll(block(block)));
         return new Statement.Unknown(body, offsets.of(context));
     }
 

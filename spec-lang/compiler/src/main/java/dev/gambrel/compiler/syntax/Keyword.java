@@ -103,6 +103,15 @@ public enum Keyword {
     }
 
     /**
+     * Whether such a line may have braces that hold others.
+     *
+     * @return true for a cut, a species and a piece
+     */
+    public boolean hasBraces() {
+        return this == CUT_LINE || this == SPECIES_LINE || this == PIECE_LINE;
+    }
+
+    /**
      * Where such a line may stand, in words.
      *
      * @return for example "in the braces of a cut"

@@ -9,22 +9,17 @@ options {
     tokenVocab = GambrelLexer;
 }
 
-file: (NEWLINE | statement | strayBrace)* EOF;
+file: block* (NEWLINE block* | strayBrace block* | statement)* EOF;
 
 strayBrace: RBRACE;
 
-statement
-    : cutStatement
-    | simpleStatement
-    | unknownStatement
-    | block
-    ;
+// Any line may be followed by braces here; the compiler tells which lines may have them. So a brace in the wrong place
+// costs one message and not the rest of the file.
+statement: (blockHeader | simpleStatement | unknownStatement) block*;
 
-block: LBRACE (NEWLINE | statement)* RBRACE;
+block: LBRACE block* (NEWLINE block* | statement)* RBRACE;
 
 // Statements that may hold others
-cutStatement: blockHeader block?;
-
 blockHeader
     : CUT name figure? tail
     | SPECIES name tail
@@ -63,7 +58,7 @@ unknownStatement
         LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
         | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
         | PUBLISHED | NEWLINE | LBRACE | RBRACE
-    ) (~(NEWLINE | LBRACE | RBRACE))* block?
+    ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
 
 // What may follow a statement's own words, with commas between
