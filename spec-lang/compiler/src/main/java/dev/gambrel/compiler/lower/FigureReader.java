@@ -38,10 +38,10 @@ final class FigureReader {
         return quantity(figure.amount(), dimension).map(Expected.Mean::new);
     }
 
-    /** Two figures of one dimension; where only the second has a unit, it is that of both. */
+    /** Two figures of one dimension; where only the second has a unit, it is that of both, and so is its fault. */
     Optional<List<Quantity>> both(Amount first, Amount second, Dimension dimension) {
         Optional<Quantity> high = quantity(second, dimension);
-        Optional<Quantity> low = high.isEmpty() && lacksUnit(first) && !lacksUnit(second)
+        Optional<Quantity> low = high.isEmpty() && lacksUnit(first)
                 ? Optional.empty()
                 : quantity(lacksUnit(first) && !lacksUnit(second) ? withUnitOf(second, first) : first, dimension);
         return low.isEmpty() || high.isEmpty() ? Optional.empty() : Optional.of(List.of(low.get(), high.get()));
