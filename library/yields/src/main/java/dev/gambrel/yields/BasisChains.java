@@ -1,0 +1,34 @@
+package dev.gambrel.yields;
+
+import dev.gambrel.tree.Basis;
+import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.Carcass;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Which bases lead to the specification's by its named losses, and by which. */
+final class BasisChains {
+    private BasisChains() {}
+
+    /**
+     * For each basis the shortest chain of steps, the one declared first of equals; no steps for the specification's own.
+     */
+    static Map<Basis, List<BasisStep>> of(Carcass carcass) {
+        Map<Basis, List<BasisStep>> reached = new EnumMap<>(Basis.class);
+        reached.put(carcass.basis(), List.of());
+        for (int length = 0; length < Basis.values().length; length++) {
+            Map<Basis, List<BasisStep>> before = new EnumMap<>(reached);
+            for (BasisStep step : carcass.steps()) {
+                List<BasisStep> rest = before.get(step.to());
+                if (rest != null) {
+                    reached.putIfAbsent(
+                            step.from(),
+                            Stream.concat(Stream.of(step), rest.stream()).toList());
+                }
+            }
+        }
+        return reached;
+    }
+}

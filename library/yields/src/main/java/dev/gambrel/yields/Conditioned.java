@@ -1,0 +1,106 @@
+package dev.gambrel.yields;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Every part has a stated spread and none takes what is left.
+ *
+ * <p>Let m be the part with the largest standard deviation and o the others. Their covariance is diag(d) - k d d', where
+ * d_j - k d_j² = s_j² and k solves S - k S² = s_m² with S the sum of d over the others; m takes what they leave. With
+ * k &gt; 0 this is independence conditioned on the sum; with k = 0 the part m is a rest; k falls to minus infinity as
+ * s_m reaches the sum of the others, which then move together. Beyond that no covariance has these spreads.
+ */
+final class Conditioned implements Closure {
+    private static final double FEASIBLE = 1e-9;
+
+    private final int largest;
+    private final double sign;
+    private final double root;
+    private final double[] diagonal;
+    private final double[] along;
+
+    /**
+     * Finds k.
+     *
+     * @param sd the stated standard deviations, at least one of them positive
+     * @throws IllegalArgumentException if one exceeds the sum of the others
+     */
+    Conditioned(double[] sd) {
+        largest = indexOfLargest(sd);
+        diagonal = new double[sd.length];
+        along = new double[sd.length];
+        double top = sd[largest];
+        double[] s = scaled(sd, top);
+        double sum = 0;
+        double squares = 0;
+        double widest = 0;
+        for (double each : s) {
+            sum += each;
+            squares += each * each;
+            widest = Math.max(widest, each);
+        }
+        if (sum < 1 - FEASIBLE) {
+            throw new IllegalArgumentException("one spread exceeds the sum of the others");
+        }
+        sign = squares >= 1 ? 1 : -1;
+        double w = 2 * widest;
+        DoubleUnaryOperator gap = sign > 0 ? x -> fill(s, w, Math.sqrt(1 - x * x)) : x -> fill(s, 1 - x, x);
+        double x = BracketedRoot.of(gap, 0, 1);
+        gap.applyAsDouble(x);
+        root = (sign > 0 ? Math.sqrt(1 - x * x) / w : x / (1 - x)) / top;
+        for (int j = 0; j < s.length; j++) {
+            diagonal[j] *= top * top;
+            along[j] *= top;
+        }
+    }
+
+    /** Fills d and e = d √|k| for √|k| = t / w, and tells by how much S - k S² exceeds 1. */
+    private double fill(double[] s, double w, double t) {
+        double sumD = 0;
+        double sumE = 0;
+        for (int j = 0; j < s.length; j++) {
+            double square = s[j] * s[j];
+            double below = w + Math.sqrt(Math.max(0, w * w - sign * 4 * square * t * t));
+            diagonal[j] = square == 0 ? 0 : 2 * square * w / below;
+            along[j] = square == 0 ? 0 : 2 * square * t / below;
+            sumD += diagonal[j];
+            sumE += along[j];
+        }
+        return sumD - sign * sumE * sumE - 1;
+    }
+
+    private static int indexOfLargest(double[] sd) {
+        int at = 0;
+        for (int j = 1; j < sd.length; j++) {
+            if (sd[j] > sd[at]) {
+                at = j;
+            }
+        }
+        return at;
+    }
+
+    private double[] scaled(double[] sd, double top) {
+        double[] s = new double[sd.length];
+        for (int j = 0; j < sd.length; j++) {
+            s[j] = j == largest ? 0 : sd[j] / top;
+        }
+        return s;
+    }
+
+    /** The scalar k, in parts of the whole to the power -2. */
+    double k() {
+        return sign * root * root;
+    }
+
+    @Override
+    public double variance(double[] y, int first) {
+        double sum = 0;
+        double inner = 0;
+        for (int j = 0; j < diagonal.length; j++) {
+            double z = Closure.difference(y[first + j], y[first + largest]);
+            sum += diagonal[j] * z * z;
+            inner += along[j] * z;
+        }
+        return Math.max(0, sum - sign * inner * inner);
+    }
+}

@@ -1,0 +1,71 @@
+package dev.gambrel.yields;
+
+import dev.gambrel.diagnostic.Code;
+import dev.gambrel.diagnostic.Severity;
+
+/** What can be found about a carcass weight. */
+public enum YieldCode implements Code {
+    /** The weight is on a basis from which no stated loss leads to the specification's. */
+    BASIS_DIFFERS(
+            "G1001",
+            "basis-differs",
+            Severity.ERROR,
+            "The weight given is {given}, but this specification is for {wanted} weight, and it does not say what is lost"
+                    + " between the two."),
+    /** The weight is one that the specification was not written for. */
+    OUTSIDE_BAND(
+            "G1002",
+            "outside-band",
+            Severity.WARNING,
+            "The carcass weighs {weight}, outside the {low} to {high} that this specification is for.{question}"),
+    /** No weight was given and none is stated. */
+    NO_BAND(
+            "G1003",
+            "no-band",
+            Severity.ERROR,
+            "This specification states no weight band, so it does not say what a typical carcass weighs."),
+    /** A carcass of nothing, or less. */
+    WEIGHT_NOT_POSITIVE(
+            "G1004",
+            "weight-not-positive",
+            Severity.ERROR,
+            "The carcass is given as {weight}; a carcass weighs more than nothing."),
+    /** A weight that no carcass has. */
+    WEIGHT_OUT_OF_REACH(
+            "G1005",
+            "weight-out-of-reach",
+            Severity.ERROR,
+            "The carcass is given as {weight}; weights from {least} to {most} can be worked with.");
+
+    private final String id;
+    private final String slug;
+    private final Severity severity;
+    private final String pattern;
+
+    YieldCode(String id, String slug, Severity severity, String pattern) {
+        this.id = id;
+        this.slug = slug;
+        this.severity = severity;
+        this.pattern = pattern;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String slug() {
+        return slug;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String pattern() {
+        return pattern;
+    }
+}

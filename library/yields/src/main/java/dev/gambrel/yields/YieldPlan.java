@@ -1,0 +1,127 @@
+package dev.gambrel.yields;
+
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * A tree as flat arrays, with the weight of every part for one kilogram of what is weighed.
+ *
+ * <p>Built once, never changed. Parents stand before children; the parts of node v are those from {@code firstPart(v)} up
+ * to {@code firstPart(v + 1)}. In the arrays NaN stands for a spread that is not stated.
+ */
+final class YieldPlan {
+    private final Node[] nodes;
+    private final int[] first;
+    private final Closure[] closure;
+    private final double[] share;
+    private final double[] shareVariance;
+    private final double[] mean;
+    private final double[] variance;
+    private final boolean[] stated;
+    private final int carcass;
+
+    YieldPlan(Node[] nodes, int[] first, CutShares[] cuts, int steps) {
+        this.nodes = nodes;
+        this.first = first;
+        int n = nodes.length;
+        closure = new Closure[n];
+        share = new double[n];
+        shareVariance = new double[n];
+        mean = new double[n];
+        variance = new double[n];
+        stated = new boolean[n];
+        share[0] = 1;
+        mean[0] = 1;
+        stated[0] = true;
+        for (int v = 0; v < n; v++) {
+            if (cuts[v] != null) {
+                divide(v, cuts[v]);
+            }
+        }
+        carcass = carcassBelow(steps);
+    }
+
+    private void divide(int v, CutShares cut) {
+        closure[v] = cut.closure();
+        for (int j = first[v]; j < first[v + 1]; j++) {
+            double m = cut.mean()[j - first[v]];
+            double s = cut.sd()[j - first[v]];
+            share[j] = m;
+            shareVariance[j] = s * s;
+            mean[j] = mean[v] * m;
+            variance[j] = mean[v] * mean[v] * s * s + variance[v] * (m * m + s * s);
+            stated[j] = stated[v] && cut.stated()[j - first[v]];
+        }
+    }
+
+    private int carcassBelow(int steps) {
+        int v = 0;
+        for (int step = 0; step < steps; step++) {
+            v = first[v + 1] - 1;
+        }
+        return v;
+    }
+
+    int size() {
+        return nodes.length;
+    }
+
+    Node node(int v) {
+        return nodes[v];
+    }
+
+    /** The carcass on the specification's own basis. */
+    int carcass() {
+        return carcass;
+    }
+
+    int firstPart(int v) {
+        return first[v];
+    }
+
+    boolean isEnd(int v) {
+        return first[v] == first[v + 1];
+    }
+
+    /** Whether this part's share and all above it were stated or follow from others. */
+    boolean isStated(int v) {
+        return stated[v];
+    }
+
+    /** The mean share of the cut above, as a part of 1. */
+    double share(int v) {
+        return share[v];
+    }
+
+    double mean(int v) {
+        return mean[v];
+    }
+
+    /** Mean and spread of the weight of all pieces, for one kilogram weighed. */
+    Estimate weight(int v) {
+        return Estimate.of(mean[v], variance[v]);
+    }
+
+    /**
+     * Mean and spread of any linear figure, for one kilogram weighed: the sum over all parts of their weight times their
+     * coefficient.
+     *
+     * <p>With shares S of a cut, X = Σ S_j (a_j + X_j), y_j = a_j + E[X_j] and v_j = Var[X_j], levels independent:
+     * E[X] = Σ m_j y_j and Var[X] = y'Cy + Σ (m_j² + C_jj) v_j, exactly. One pass, children first, O(nodes).
+     */
+    Estimate figure(IntToDoubleFunction coefficient) {
+        int n = nodes.length;
+        double[] y = new double[n];
+        double[] v = new double[n];
+        for (int cut = n - 1; cut >= 0; cut--) {
+            y[cut] = coefficient.applyAsDouble(cut);
+            if (closure[cut] != null) {
+                v[cut] = closure[cut].variance(y, first[cut]);
+                for (int j = first[cut]; j < first[cut + 1]; j++) {
+                    y[cut] += share[j] * y[j];
+                    v[cut] += v[j] == 0 ? 0 : (share[j] * share[j] + shareVariance[j]) * v[j];
+                }
+            }
+        }
+        return Estimate.of(y[0], v[0]);
+    }
+}

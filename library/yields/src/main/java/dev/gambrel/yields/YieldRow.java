@@ -1,0 +1,169 @@
+package dev.gambrel.yields;
+
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.tree.Home;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * One line of the expected yields: the carcass, or something that leaves a cut. A small view, made on demand.
+ *
+ * <p>A cut that trims, bones or losses come off has a line for the cut as it enters the block, and among its parts one of
+ * kind {@link Kind#TRIMMED} for what is left.
+ */
+public final class YieldRow {
+    /** What a line is. */
+    public enum Kind {
+        /** The carcass on some basis. */
+        CARCASS,
+        /** A cut as it enters the block, before trim. */
+        CUT,
+        /** What its trims, bones and losses leave of a cut. */
+        TRIMMED,
+        /** Bones. */
+        BONE,
+        /** Trim. */
+        TRIM,
+        /** A loss. */
+        LOSS,
+        /** What the other parts of a divided cut leave. */
+        REST
+    }
+
+    private final YieldPlan plan;
+    private final int index;
+    private final double kilograms;
+
+    YieldRow(YieldPlan plan, int index, double kilograms) {
+        this.plan = plan;
+        this.index = index;
+        this.kilograms = kilograms;
+    }
+
+    private Node node() {
+        return plan.node(index);
+    }
+
+    /**
+     * What the line is.
+     *
+     * @return its kind
+     */
+    public Kind kind() {
+        return node().kind();
+    }
+
+    /**
+     * What to call it in print.
+     *
+     * @return for example "topside", "topside, trimmed" or "carcass, cold"
+     */
+    public String name() {
+        return node().name();
+    }
+
+    /**
+     * Its address in the tree; a trimmed cut has that of the cut, and every carcass line that of the carcass.
+     *
+     * @return the path
+     */
+    public TreePath path() {
+        return node().path();
+    }
+
+    /**
+     * How deep it lies.
+     *
+     * @return 0 for what was weighed
+     */
+    public int level() {
+        return node().level();
+    }
+
+    /**
+     * How many pieces one carcass gives.
+     *
+     * @return 1 or 2
+     */
+    public int pieces() {
+        return node().pieces();
+    }
+
+    /**
+     * The weight of all pieces of the carcass together: of both legs.
+     *
+     * @return kilograms, or nothing where no share is stated
+     */
+    public Optional<Estimate> allPieces() {
+        return plan.isStated(index) ? Optional.of(plan.weight(index).times(kilograms)) : Optional.empty();
+    }
+
+    /**
+     * The weight of one piece: of one leg. The pieces are taken as alike, so it has its part of the mean and of the
+     * standard deviation.
+     *
+     * @return kilograms, or nothing where no share is stated
+     */
+    public Optional<Estimate> onePiece() {
+        return allPieces().map(all -> all.times(1.0 / pieces()));
+    }
+
+    /**
+     * Its share of the cut above, all pieces together.
+     *
+     * @return per cent, or nothing for what was weighed and where no share is stated
+     */
+    public OptionalDouble percentOfCutAbove() {
+        boolean known = node().above() >= 0 && plan.isStated(index);
+        return known ? OptionalDouble.of(100 * plan.share(index)) : OptionalDouble.empty();
+    }
+
+    /**
+     * Its mean share of the carcass on the specification's own basis.
+     *
+     * @return per cent, or nothing for lines above that carcass and where no share is stated
+     */
+    public OptionalDouble percentOfCarcass() {
+        boolean known =
+                index == plan.carcass() || level() > plan.node(plan.carcass()).level();
+        return known && plan.isStated(index)
+                ? OptionalDouble.of(100 * plan.mean(index) / plan.mean(plan.carcass()))
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * Whether nothing more is taken from it: its weight goes whole to its home, or is lost.
+     *
+     * @return true if it has no parts
+     */
+    public boolean isEnd() {
+        return plan.isEnd(index);
+    }
+
+    /**
+     * Where its weight goes.
+     *
+     * @return its home, or nothing if it is a loss or is cut further
+     */
+    public Optional<Home> home() {
+        return isEnd() && kind() != Kind.LOSS ? Optional.of(node().home()) : Optional.empty();
+    }
+
+    /**
+     * What leaves it.
+     *
+     * @return its parts in the order written; empty for an end
+     */
+    public List<YieldRow> parts() {
+        return IntStream.range(plan.firstPart(index), plan.firstPart(index + 1))
+                .mapToObj(part -> new YieldRow(plan, part, kilograms))
+                .toList();
+    }
+
+    @Override
+    public String toString() {
+        return name();
+    }
+}

@@ -1,0 +1,39 @@
+package dev.gambrel.yields.table;
+
+import java.util.List;
+
+/**
+ * Comma-separated values (RFC 4180, lines ended by LF). Text that a spreadsheet would take for a formula is given a leading
+ * apostrophe.
+ */
+final class Csv {
+    private final StringBuilder out = new StringBuilder();
+
+    /** Adds a line: words first, then figures of our own making, which may begin with a minus. */
+    void add(List<String> words, List<String> figures) {
+        String gap = "";
+        for (String word : words) {
+            out.append(gap).append(quoted(harmless(word)));
+            gap = ",";
+        }
+        for (String figure : figures) {
+            out.append(gap).append(quoted(figure));
+            gap = ",";
+        }
+        out.append('\n');
+    }
+
+    static String harmless(String text) {
+        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+
+    private static String quoted(String cell) {
+        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    }
+
+    @Override
+    public String toString() {
+        return out.toString();
+    }
+}

@@ -1,0 +1,82 @@
+package dev.gambrel.yields.table;
+
+import dev.gambrel.yields.ExpectedYields;
+import java.util.List;
+
+/** The table as it is read on paper. */
+final class TextReport {
+    private static final String NOTES = """
+            Weights of all pieces are of both sides together; of one piece, of one leg or one shoulder. The spread is that of
+            all pieces: ± is one standard deviation, the range holds the central 95 %.
+            Printed figures add up: parts are rounded by largest remainder to the printed figure of their cut, so a part may
+            differ from its exact value by less than one in the last place.
+            Figures are estimates from the shares in the specification, and no carcass is bound to keep them.
+            """;
+
+    private TextReport() {}
+
+    static String of(ExpectedYields yields, Figures figures, List<Line> parts, List<Line> totals) {
+        StringBuilder out = new StringBuilder();
+        head(yields, figures, out);
+        out.append('\n');
+        parts(figures, parts, out);
+        out.append('\n');
+        totals(figures, totals, out);
+        if (!yields.portions().isEmpty()) {
+            out.append('\n');
+            PortionLines.print(yields.portions(), figures, out);
+        }
+        return out.append('\n').append(NOTES).toString();
+    }
+
+    private static void head(ExpectedYields yields, Figures figures, StringBuilder out) {
+        out.append(YieldTable.heading(yields.tree().specification()))
+                .append(", ")
+                .append(yields.tree().species().name())
+                .append("\nExpected for a ")
+                .append(yields.given().basis().words())
+                .append(" carcass of ")
+                .append(figures.shown(yields.given().mass().value()))
+                .append(' ')
+                .append(figures.unit().symbol())
+                .append('\n');
+    }
+
+    private static void parts(Figures figures, List<Line> lines, StringBuilder out) {
+        String unit = figures.unit().symbol();
+        TextGrid grid = new TextGrid();
+        grid.add("", "", unit + ", all", unit + ", one", "", "95 % range,", "% of cut", "% of", "");
+        grid.add("part", "pieces", "pieces", "piece", "± " + unit, "all pieces", "above", "carcass", "goes to");
+        for (Line line : lines) {
+            Line.Weights w = line.weights();
+            grid.add(
+                    "  ".repeat(line.level()) + line.name(),
+                    w.pieces(),
+                    w.all(),
+                    w.one(),
+                    w.spread().sd(),
+                    w.spread().range(),
+                    line.shares().ofCutAbove(),
+                    line.shares().ofCarcass(),
+                    line.goesTo());
+        }
+        grid.print(out);
+    }
+
+    private static void totals(Figures figures, List<Line> lines, StringBuilder out) {
+        String unit = figures.unit().symbol();
+        TextGrid grid = new TextGrid();
+        grid.add("where it all goes", unit, "± " + unit, "95 % range", "% of all", "");
+        for (Line line : lines) {
+            Line.Weights w = line.weights();
+            grid.add(
+                    "  ".repeat(line.level()) + line.name(),
+                    w.all(),
+                    w.spread().sd(),
+                    w.spread().range(),
+                    line.shares().ofCarcass(),
+                    "");
+        }
+        grid.print(out);
+    }
+}
