@@ -16,6 +16,7 @@ final class YieldPlan {
     private final double[] shareVariance;
     private final double[] mean;
     private final double[] variance;
+    private final boolean[] shareStated;
     private final boolean[] stated;
     private final int carcass;
 
@@ -28,6 +29,7 @@ final class YieldPlan {
         shareVariance = new double[n];
         mean = new double[n];
         variance = new double[n];
+        shareStated = new boolean[n];
         stated = new boolean[n];
         share[0] = 1;
         mean[0] = 1;
@@ -49,7 +51,8 @@ final class YieldPlan {
             shareVariance[j] = s * s;
             mean[j] = mean[v] * m;
             variance[j] = mean[v] * mean[v] * s * s + variance[v] * (m * m + s * s);
-            stated[j] = stated[v] && cut.stated()[j - first[v]];
+            shareStated[j] = cut.stated()[j - first[v]];
+            stated[j] = stated[v] && shareStated[j];
         }
     }
 
@@ -80,6 +83,11 @@ final class YieldPlan {
 
     boolean isEnd(int v) {
         return first[v] == first[v + 1];
+    }
+
+    /** Whether this part's own share was stated or follows from others. */
+    boolean isShareStated(int v) {
+        return shareStated[v];
     }
 
     /** Whether this part's share and all above it were stated or follow from others. */

@@ -116,8 +116,7 @@ public final class YieldRow {
      * @return per cent, or nothing for what was weighed and where no share is stated
      */
     public OptionalDouble percentOfCutAbove() {
-        boolean known = node().above() >= 0 && plan.isStated(index);
-        return known ? OptionalDouble.of(100 * plan.share(index)) : OptionalDouble.empty();
+        return plan.isShareStated(index) ? OptionalDouble.of(100 * plan.share(index)) : OptionalDouble.empty();
     }
 
     /**

@@ -1,7 +1,5 @@
 package dev.gambrel.yields.table;
 
-import dev.gambrel.diagnostic.TreePath;
-
 /**
  * One printed line, every figure already rounded. A figure that does not apply is empty.
  *
@@ -41,8 +39,4 @@ record Line(int level, String name, String path, Weights weights, Shares shares,
      * @param ofCarcass per cent of the carcass
      */
     record Shares(String ofCutAbove, String ofCarcass) {}
-
-    static String path(TreePath path) {
-        return path.toString();
-    }
 }

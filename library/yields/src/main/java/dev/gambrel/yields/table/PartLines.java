@@ -46,10 +46,8 @@ final class PartLines {
         long[] all = apportion(parts, this::allSteps, printed.all());
         long[] one = onePiece(row, parts, printed.one());
         long[] ofCut = apportion(parts, part -> percentSteps(part.percentOfCutAbove()), WHOLE);
-        long[] ofCarcass = apportion(
-                parts,
-                part -> percentSteps(part.percentOfCarcass()),
-                printed.ofCarcass().orElse(row.percentOfCarcass().isPresent() ? 0 : carcassBelow(parts)));
+        long carcass = printed.ofCarcass().orElse(carcassBelow(parts));
+        long[] ofCarcass = apportion(parts, part -> percentSteps(part.percentOfCarcass()), carcass);
         for (int i = 0; i < all.length; i++) {
             YieldRow part = parts.get(i);
             add(
@@ -114,9 +112,10 @@ final class PartLines {
     }
 
     private static Line.Shares shares(YieldRow row, Printed printed) {
-        return row.allPieces().isPresent()
-                ? new Line.Shares(percent(printed.ofCutAbove()), percent(printed.ofCarcass()))
-                : new Line.Shares(Line.NOT_STATED, Line.NOT_STATED);
+        String ofCut = row.level() == 0 || row.percentOfCutAbove().isPresent()
+                ? percent(printed.ofCutAbove())
+                : Line.NOT_STATED;
+        return new Line.Shares(ofCut, row.allPieces().isPresent() ? percent(printed.ofCarcass()) : Line.NOT_STATED);
     }
 
     private static String percent(OptionalLong steps) {

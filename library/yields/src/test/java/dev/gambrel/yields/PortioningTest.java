@@ -1,0 +1,105 @@
+package dev.gambrel.yields;
+
+import static dev.gambrel.yields.Sheet.pair;
+import static dev.gambrel.yields.Sheet.portioned;
+import static dev.gambrel.yields.Sheet.rest;
+import static dev.gambrel.yields.Sheet.to;
+import static dev.gambrel.yields.Sheet.trim;
+import static dev.gambrel.yields.Sheet.yields;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.gambrel.tree.Cut;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PortioningTest {
+    private static Portioning of(double mean, double sd, double target) {
+        return new Portioning(new Estimate(mean, new Spread.Stated(sd)), target);
+    }
+
+    /** Checks B01, B02 and B05: the tail sum, computed for Gambrel and confirmed by 20,000,000 draws. */
+    @ParameterizedTest
+    @CsvSource({
+        "3.6, 0.25, 0.25, 13.900000001, 1.040832995",
+        "4.5, 0.3, 0.227, 19.323788546, 1.352746330",
+        "2.0, 0.1, 0.25, 7.500000000, 0.524252758"
+    })
+    void the_number_of_portions_is_less_than_the_quotient(
+            double mean, double sd, double target, double number, double deviation) {
+        Portioning portions = of(mean, sd, target);
+        assertEquals(number, portions.expectedNumber(), 1e-8);
+        assertEquals(deviation, portions.numberDeviation().orElseThrow(), 1e-8);
+    }
+
+    /** Check B07. */
+    @ParameterizedTest
+    @CsvSource({"12, 0.991802464", "13, 0.919243341", "14, 0.655421742", "15, 0.274253118"})
+    void more_portions_are_less_certain(int number, double chance) {
+        assertEquals(chance, of(3.6, 0.25, 0.25).chanceOfAtLeast(number).orElseThrow(), 1e-9);
+    }
+
+    /** Check B08. */
+    @Test
+    void half_a_portion_is_left_over_on_average() {
+        assertEquals(0.125, of(3.6, 0.25, 0.25).expectedRemainder(), 1e-9);
+    }
+
+    /** Check B10: the Fourier series of the saw-tooth gives the same as the tail sum. */
+    @Test
+    void two_ways_of_counting_agree() {
+        double ratio = 4.5 / 0.227;
+        double number = ratio - 0.5;
+        for (int j = 1; j <= 5; j++) {
+            double fade = Math.exp(-2 * Math.pow(Math.PI * j * 0.3 / 0.227, 2));
+            number += fade * Math.sin(2 * Math.PI * j * ratio) / (j * Math.PI);
+        }
+        assertEquals(number, of(4.5, 0.3, 0.227).expectedNumber(), 1e-9);
+    }
+
+    /** From B07: 12 have a chance of 99 %, 13 of 92 %. */
+    @Test
+    void what_is_promised_is_what_comes_19_times_in_20() {
+        assertEquals(12, of(3.6, 0.25, 0.25).promised(0.95).orElseThrow());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.35, 0.15, 9", "0.9, 0.18, 5", "0.89, 0.18, 4", "0.1, 0.18, 0", "0.6, 0.2, 3"})
+    void a_piece_that_is_just_enough_gives_its_last_portion(double mean, double target, int number) {
+        assertEquals(number, of(mean, 0, target).expectedNumber());
+        assertEquals(1, of(mean, 0, target).chanceOfAtLeast(number).orElseThrow());
+        assertEquals(0, of(mean, 0, target).chanceOfAtLeast(number + 1).orElseThrow());
+        assertEquals(0, of(mean, 0, target).numberDeviation().orElseThrow());
+    }
+
+    @Test
+    void without_a_spread_the_number_is_that_of_a_mean_piece() {
+        Portioning portions = new Portioning(new Estimate(1.1218, Spread.NOT_STATED), 0.18);
+        assertTrue(portions.isFromMeanAlone());
+        assertEquals(6, portions.expectedNumber());
+        assertEquals(1.1218 - 6 * 0.18, portions.expectedRemainder(), 1e-12);
+        assertTrue(portions.chanceOfAtLeast(6).isEmpty());
+        assertTrue(portions.promised(0.95).isEmpty());
+    }
+
+    @Test
+    void crumbs_are_counted_as_fast_as_steaks() {
+        assertEquals(3.6 / 1e-9 - 0.5, of(3.6, 0.25, 1e-9).expectedNumber(), 1e-3);
+        double justAbove = of(3.6, 0.25, 0.25 / 99.9).expectedNumber() - 3.6 * 99.9 / 0.25;
+        double justBelow = of(3.6, 0.25, 0.25 / 100.1).expectedNumber() - 3.6 * 100.1 / 0.25;
+        assertEquals(justAbove, justBelow, 1e-6);
+    }
+
+    @Test
+    void steaks_come_from_one_trimmed_piece_at_a_time() {
+        Cut topside =
+                portioned(pair("topside", "20 ± 1", trim("fat", "10 ± 1", "mince")), "steak", "0.18", to("diced"));
+        ExpectedYields yields = yields(Sheet.hogget(topside, rest("mince")), "22");
+        PortionYield steaks = yields.portions().get(0);
+        assertEquals(2, steaks.pieces());
+        assertEquals(22 * 0.2 * 0.9 / 2, steaks.onePiece().piece().mean(), 1e-12);
+        assertEquals(2 * steaks.onePiece().expectedNumber(), steaks.expectedNumberFromAll(), 0);
+        assertEquals(22 * 0.2 * 0.9, steaks.expectedNumberFromAll() * 0.18 + steaks.expectedRemainderOfAll(), 1e-9);
+    }
+}
