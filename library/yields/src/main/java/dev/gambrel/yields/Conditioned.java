@@ -1,5 +1,6 @@
 package dev.gambrel.yields;
 
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -30,28 +31,24 @@ final class Conditioned implements Closure {
         diagonal = new double[sd.length];
         along = new double[sd.length];
         double top = sd[largest];
-        double[] s = scaled(sd, top);
-        double sum = 0;
-        double squares = 0;
-        double widest = 0;
-        for (double each : s) {
-            sum += each;
-            squares += each * each;
-            widest = Math.max(widest, each);
-        }
-        if (sum < 1 - FEASIBLE) {
+        double[] s = others(sd, top);
+        if (Arrays.stream(s).sum() < 1 - FEASIBLE) {
             throw new IllegalArgumentException("one spread exceeds the sum of the others");
         }
-        sign = squares >= 1 ? 1 : -1;
-        double w = 2 * widest;
-        DoubleUnaryOperator gap = sign > 0 ? x -> fill(s, w, Math.sqrt(1 - x * x)) : x -> fill(s, 1 - x, x);
-        double x = BracketedRoot.of(gap, 0, 1);
-        gap.applyAsDouble(x);
-        root = (sign > 0 ? Math.sqrt(1 - x * x) / w : x / (1 - x)) / top;
+        sign = Arrays.stream(s).map(each -> each * each).sum() >= 1 ? 1 : -1;
+        root = solve(s, 2 * Arrays.stream(s).max().orElse(0)) / top;
         for (int j = 0; j < s.length; j++) {
             diagonal[j] *= top * top;
             along[j] *= top;
         }
+    }
+
+    /** Finds √|k| on a scale where s_m is 1; for k &gt; 0 it is the cosine of an angle over w, for k &lt; 0 a ratio of odds. */
+    private double solve(double[] s, double w) {
+        DoubleUnaryOperator gap = sign > 0 ? x -> fill(s, w, Math.sqrt(1 - x * x)) : x -> fill(s, 1 - x, x);
+        double x = BracketedRoot.of(gap, 0, 1);
+        gap.applyAsDouble(x);
+        return sign > 0 ? Math.sqrt(1 - x * x) / w : x / (1 - x);
     }
 
     /** Fills d and e = d √|k| for √|k| = t / w, and tells by how much S - k S² exceeds 1. */
@@ -79,7 +76,8 @@ final class Conditioned implements Closure {
         return at;
     }
 
-    private double[] scaled(double[] sd, double top) {
+    /** The standard deviations relative to the largest, which itself is left out. */
+    private double[] others(double[] sd, double top) {
         double[] s = new double[sd.length];
         for (int j = 0; j < sd.length; j++) {
             s[j] = j == largest ? 0 : sd[j] / top;

@@ -121,6 +121,22 @@ class SpreadTest {
     }
 
     @Test
+    void trim_with_no_share_beside_cuts_that_are_all_of_it_takes_nothing_from_them() {
+        ExpectedYields yields =
+                yields(hogget(cut("leg", "60 ± 1"), cut("loin", "40 ± 1"), trim("glands", "", "waste")), "20");
+        assertEquals(0.2, sd(all(yields, "leg")), 1e-12);
+        assertEquals(Spread.NONE, yields.total(Outcome.SALEABLE).spread());
+    }
+
+    /** 33.33 % three times is 99.99 %: within the 0.05 point that is allowed for rounding. */
+    @Test
+    void shares_that_miss_the_whole_by_a_rounding_are_scaled_to_close() {
+        ExpectedYields yields = yields(hogget(cut("a", "33.33"), cut("b", "33.33"), cut("c", "33.33")), "30");
+        assertEquals(10, all(yields, "a").mean(), 1e-12);
+        assertEquals(30, yields.total(Outcome.SALEABLE).mean(), 30e-12);
+    }
+
+    @Test
     void a_small_uncertain_weight_is_never_ranged_below_nothing() {
         Interval range = Estimate.of(0.1, 0.01).range95().orElseThrow();
         assertTrue(range.low() > 0);

@@ -50,8 +50,15 @@ final class PortionLines {
         return sure > 0 ? chance(one, sure) + ", " + chance(one, sure + 1) : chance(one, 1);
     }
 
+    /** In whole per cent, and never as certain as it is not. */
     private static String chance(Portioning one, long number) {
-        double percent = 100 * one.chanceOfAtLeast(number).orElseThrow();
-        return number + ": " + String.format(Locale.ROOT, "%.0f", percent) + " %";
+        double chance = one.chanceOfAtLeast(number).orElseThrow();
+        String percent =
+                chance < 1 && chance > 0.99 ? "over 99" : chance > 0 && chance < 0.01 ? "under 1" : whole(chance);
+        return number + ": " + percent + " %";
+    }
+
+    private static String whole(double chance) {
+        return String.format(Locale.ROOT, "%.0f", 100 * chance);
     }
 }

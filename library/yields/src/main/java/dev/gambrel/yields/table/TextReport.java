@@ -6,11 +6,12 @@ import java.util.List;
 /** The table as it is read on paper. */
 final class TextReport {
     private static final String NOTES = """
-            Weights of all pieces are of both sides together; of one piece, of one leg or one shoulder. The spread is that of
-            all pieces: ± is one standard deviation, the range holds the central 95 %.
+            All pieces are those of both sides together; one piece is one leg or one shoulder. The weight on the scale is taken
+            as exact. ± is one standard deviation and the range holds the central 95 %, both of all pieces together. A spread is
+            not stated where the specification gives none, or none for something that the weight depends on.
             Printed figures add up: parts are rounded by largest remainder to the printed figure of their cut, so a part may
-            differ from its exact value by less than one in the last place.
-            Figures are estimates from the shares in the specification, and no carcass is bound to keep them.
+            differ from its exact value by up to one in the last place.
+            Figures are estimates from the shares in the specification; no carcass is bound to keep to them.
             """;
 
     private TextReport() {}
