@@ -10,6 +10,8 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class BracketedRoot {
     private static final int MOST_STEPS = 100;
+    /** As near to 0 as a function of values near 1 can be told to be. */
+    private static final double NEAR = 1e-15;
 
     private BracketedRoot() {}
 
@@ -27,7 +29,7 @@ final class BracketedRoot {
             double fMiddle = f.applyAsDouble(middle);
             double x = middle - (middle - low) * fMiddle / Math.sqrt(fMiddle * fMiddle - fLow * fHigh);
             double fx = f.applyAsDouble(x);
-            if (fx == 0 || high - low <= Math.ulp(high)) {
+            if (Math.abs(fx) <= NEAR || high - low <= Math.ulp(high)) {
                 return x;
             }
             if (fMiddle < 0) {

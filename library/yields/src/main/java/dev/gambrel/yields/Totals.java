@@ -4,10 +4,12 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Stream;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * What comes together over the whole tree, for one kilogram weighed.
@@ -32,10 +34,13 @@ record Totals(Map<Outcome, Estimate> outcomes, Estimate products, List<StreamYie
         for (Outcome each : Outcome.values()) {
             outcomes.put(each, plan.figure(v -> outcome[v] == each ? 1 : 0));
         }
+        BitSet used = new BitSet();
+        IntStream.of(home).filter(h -> h >= 0).forEach(used::set);
         List<StreamYield> streams = new ArrayList<>();
         for (int i = 0; i < tree.streams().size(); i++) {
             int stream = i;
-            streams.add(new StreamYield(tree.streams().get(i), plan.figure(v -> home[v] == stream ? 1 : 0)));
+            Estimate weight = used.get(i) ? plan.figure(v -> home[v] == stream ? 1 : 0) : Estimate.exactly(0);
+            streams.add(new StreamYield(tree.streams().get(i), weight));
         }
         return new Totals(outcomes, plan.figure(v -> home[v] == PRODUCT ? 1 : 0), List.copyOf(streams));
     }

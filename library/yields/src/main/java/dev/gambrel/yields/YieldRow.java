@@ -2,10 +2,10 @@ package dev.gambrel.yields;
 
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Home;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 
 /**
  * One line of the expected yields: the carcass, or something that leaves a cut. A small view, made on demand.
@@ -156,9 +156,11 @@ public final class YieldRow {
      * @return its parts in the order written; empty for an end
      */
     public List<YieldRow> parts() {
-        return IntStream.range(plan.firstPart(index), plan.firstPart(index + 1))
-                .mapToObj(part -> new YieldRow(plan, part, kilograms))
-                .toList();
+        List<YieldRow> parts = new ArrayList<>(plan.firstPart(index + 1) - plan.firstPart(index));
+        for (int part = plan.firstPart(index); part < plan.firstPart(index + 1); part++) {
+            parts.add(new YieldRow(plan, part, kilograms));
+        }
+        return parts;
     }
 
     @Override
