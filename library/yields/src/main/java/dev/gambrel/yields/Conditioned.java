@@ -12,7 +12,8 @@ import java.util.function.DoubleUnaryOperator;
  * s_m reaches the sum of the others, which then move together. Beyond that no covariance has these spreads.
  */
 final class Conditioned implements Closure {
-    private static final double FEASIBLE = 1e-9;
+    /** Ranges give standard deviations with rounding; equality is meant to be allowed. */
+    private static final double ROUNDING = 2e-9;
 
     private final int largest;
     private final double sign;
@@ -32,7 +33,7 @@ final class Conditioned implements Closure {
         along = new double[sd.length];
         double top = sd[largest];
         double[] s = others(sd, top);
-        if (Arrays.stream(s).sum() < 1 - FEASIBLE) {
+        if (!isPossible(sd)) {
             throw new IllegalArgumentException("one spread exceeds the sum of the others");
         }
         sign = Arrays.stream(s).map(each -> each * each).sum() >= 1 ? 1 : -1;
@@ -41,6 +42,12 @@ final class Conditioned implements Closure {
             diagonal[j] *= top * top;
             along[j] *= top;
         }
+    }
+
+    /** Whether no standard deviation exceeds the sum of the others. */
+    static boolean isPossible(double[] sd) {
+        double top = Arrays.stream(sd).max().orElse(0);
+        return Arrays.stream(sd).sum() - top >= top * (1 - ROUNDING);
     }
 
     /** Finds √|k| on a scale where s_m is 1; for k &gt; 0 it is the cosine of an angle over w, for k &lt; 0 a ratio of odds. */

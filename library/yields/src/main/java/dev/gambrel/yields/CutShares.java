@@ -2,6 +2,7 @@ package dev.gambrel.yields;
 
 import dev.gambrel.tree.Expected;
 import dev.gambrel.tree.Share;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -18,7 +19,9 @@ record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) 
 
     /**
      * Closes what is written. Shares that miss the whole by no more than 0.05 point are scaled to close. A share that is
-     * not stated counts as 0: its weight stays in what is left, whose spread then is not stated either.
+     * not stated counts as 0: its weight stays in what is left, whose spread then is not stated either; where nothing is
+     * left it stays in the other parts, which keep theirs. A spread of more than 100 points says nothing and counts as not
+     * stated.
      *
      * @param shares the parts' shares as written
      * @param closing which part takes what is left, or -1
@@ -33,7 +36,8 @@ record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) 
             if (shares.get(j) instanceof Share.Stated stated) {
                 Expected expected = stated.expected();
                 mean[j] = expected.mean() / 100;
-                sd[j] = expected.standardDeviation().orElse(Double.NaN) / 100;
+                double written = expected.standardDeviation().orElse(Double.NaN) / 100;
+                sd[j] = written <= 1 ? written : Double.NaN;
             } else {
                 sd[j] = closing < 0 ? 0 : Double.NaN;
             }
@@ -42,7 +46,7 @@ record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) 
         if (closing >= 0) {
             sd[closing] = rootSumOfSquares(sd, closing);
         }
-        return new CutShares(mean, sd, known, closure(sd, closing));
+        return new CutShares(mean, sd, known, closing >= 0 ? new ClosedByOne(closing, sd) : withoutRest(sd, known));
     }
 
     private static void close(double[] mean, int closing) {
@@ -75,17 +79,20 @@ record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) 
         return Math.sqrt(sum);
     }
 
-    private static Closure closure(double[] sd, int closing) {
-        if (closing >= 0) {
-            return new ClosedByOne(closing, sd);
-        }
-        double largest = 0;
+    private static Closure withoutRest(double[] sd, boolean[] known) {
+        int unknown = -1;
         for (int j = 0; j < sd.length; j++) {
             if (Double.isNaN(sd[j])) {
                 return new PartlyStated(j, sd);
             }
-            largest = Math.max(largest, sd[j]);
+            unknown = known[j] ? unknown : j;
         }
-        return largest > 0 ? new Conditioned(sd) : new ClosedByOne(0, sd);
+        boolean takenUp = unknown >= 0 && !Conditioned.isPossible(sd);
+        return takenUp ? new PartlyStated(unknown, sd) : allStated(sd);
+    }
+
+    private static Closure allStated(double[] sd) {
+        boolean certain = Arrays.stream(sd).allMatch(each -> each == 0);
+        return certain ? new ClosedByOne(0, sd) : new Conditioned(sd);
     }
 }

@@ -17,6 +17,9 @@ import java.util.function.ToDoubleFunction;
  * The weight of all ends together is the weight given, to a relative 1e-12.
  */
 public final class ExpectedYields {
+    /** A milligram: what is lighter is no portion. */
+    private static final double LIGHTEST_PORTION = 1e-6;
+
     private final CutTree tree;
     private final CarcassWeight given;
     private final YieldPlan plan;
@@ -178,7 +181,7 @@ public final class ExpectedYields {
     private static void addPortion(YieldRow finished, Portion portion, List<PortionYield> found) {
         double target = portion.target().mean();
         finished.onePiece()
-                .filter(piece -> target > 0)
+                .filter(piece -> target >= LIGHTEST_PORTION)
                 .map(piece ->
                         new PortionYield(finished.path(), portion, finished.pieces(), new Portioning(piece, target)))
                 .ifPresent(found::add);

@@ -28,7 +28,7 @@ final class WeightCheck {
     /** What is wrong with the number itself, if anything. */
     static List<Diagnostic> number(Quantity mass) {
         if (mass.amount().signum() <= 0) {
-            return List.of(Diagnostic.of(YieldCode.WEIGHT_NOT_POSITIVE, PLACE)
+            return List.of(Diagnostic.of(YieldCode.CARCASS_WEIGHT_NOT_POSITIVE, PLACE)
                     .with("weight", brief(mass))
                     .help("Give the weight that the scale shows."));
         }

@@ -25,9 +25,9 @@ public enum YieldCode implements Code {
             Severity.ERROR,
             "This specification states no weight band, so it does not say what a typical carcass weighs."),
     /** A carcass of nothing, or less. */
-    WEIGHT_NOT_POSITIVE(
+    CARCASS_WEIGHT_NOT_POSITIVE(
             "G1004",
-            "weight-not-positive",
+            "carcass-weight-not-positive",
             Severity.ERROR,
             "The carcass is given as {weight}; a carcass weighs more than nothing."),
     /** A weight that no carcass has. */

@@ -125,10 +125,11 @@ public final class YieldRow {
      * @return per cent, or nothing for lines above that carcass and where no share is stated
      */
     public OptionalDouble percentOfCarcass() {
-        boolean known =
+        double carcass = plan.mean(plan.carcass());
+        boolean within =
                 index == plan.carcass() || level() > plan.node(plan.carcass()).level();
-        return known && plan.isStated(index)
-                ? OptionalDouble.of(100 * plan.mean(index) / plan.mean(plan.carcass()))
+        return within && plan.isStated(index) && carcass > 0
+                ? OptionalDouble.of(100 * plan.mean(index) / carcass)
                 : OptionalDouble.empty();
     }
 

@@ -151,7 +151,7 @@ class CarcassWeightTest {
     @ValueSource(strings = {"0", "-3", "-1E-9999"})
     void a_carcass_weighs_more_than_nothing(String weight) {
         Diagnostic found = only(Yields.of(HOGGET).forCarcass(kilograms(weight, Basis.COLD)));
-        assertEquals(YieldCode.WEIGHT_NOT_POSITIVE, found.code());
+        assertEquals(YieldCode.CARCASS_WEIGHT_NOT_POSITIVE, found.code());
         assertTrue(found.message().length() < 100);
     }
 
