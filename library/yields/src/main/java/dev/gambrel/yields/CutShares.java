@@ -14,6 +14,10 @@ import java.util.List;
  * @param closure how they vary together
  */
 record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) {
+    /** Of what is not cut further. */
+    static final CutShares NOTHING =
+            new CutShares(new double[0], new double[0], new boolean[0], new ClosedByOne(0, new double[0]));
+
     /** How far written shares may be from the whole before they are refused: 0.05 point, and room for rounding. */
     private static final double ALLOWED_GAP = 0.05e-2 + 1e-9;
 

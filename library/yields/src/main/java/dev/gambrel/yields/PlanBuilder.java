@@ -18,7 +18,7 @@ final class PlanBuilder {
     private final CutTree tree;
     private final List<BasisStep> chain;
     private final List<Node> nodes = new ArrayList<>();
-    private final List<Part> parts = new ArrayList<>();
+    private final List<List<Part>> leaving = new ArrayList<>();
     private final List<Integer> first = new ArrayList<>();
     private final List<CutShares> shares = new ArrayList<>();
 
@@ -37,7 +37,7 @@ final class PlanBuilder {
     }
 
     private YieldPlan build() {
-        add(carcass(-1, 0), null);
+        addCarcass(-1, 0);
         for (int v = 0; v < nodes.size(); v++) {
             first.add(nodes.size());
             shares.add(expand(v));
@@ -50,46 +50,51 @@ final class PlanBuilder {
                 chain.size());
     }
 
-    /** The shares of what leaves a node, or null if nothing does. */
+    /** Adds what leaves a node, and tells its shares. */
     private CutShares expand(int v) {
-        Node node = nodes.get(v);
-        if (node.kind() == Kind.CARCASS && node.level() < chain.size()) {
-            BasisStep step = chain.get(node.level());
-            Part loss = new Part.Loss(step.loss(), new Share.Stated(step.share()));
-            return expand(v, List.of(loss), carcass(v, node.level() + 1));
-        }
-        if (node.kind() == Kind.CARCASS) {
-            return expand(v, tree.parts(), null);
-        }
-        if (node.kind() == Kind.CUT
-                && parts.get(v) instanceof Cut cut
-                && !cut.parts().isEmpty()) {
-            return expand(v, cut.parts(), cut.isDivided() ? null : trimmed(v, cut));
-        }
-        return null;
-    }
-
-    private CutShares expand(int v, List<Part> leaving, Node left) {
-        List<Share> written = new ArrayList<>(leaving.size() + 1);
+        List<Share> written = new ArrayList<>();
         int closing = -1;
-        for (Part part : leaving) {
-            if (part instanceof Part.Rest) {
-                closing = written.size();
-            }
+        for (Part part : leaving.get(v)) {
+            closing = part instanceof Part.Rest ? written.size() : closing;
             written.add(part.share());
-            add(node(v, part), part);
+            add(node(v, part), part instanceof Cut cut ? cut.parts() : List.of());
         }
-        if (left != null) {
+        if (!written.isEmpty() && addWhatIsLeft(v)) {
             closing = written.size();
             written.add(new Share.NotStated());
-            add(left, null);
         }
-        return leaving.isEmpty() ? null : CutShares.of(written, closing);
+        return written.isEmpty() ? CutShares.NOTHING : CutShares.of(written, closing);
     }
 
-    private void add(Node node, Part part) {
+    /** Below a step between bases stands the carcass on the next; below a cut that is not divided the trimmed cut. */
+    private boolean addWhatIsLeft(int v) {
+        Node node = nodes.get(v);
+        if (node.kind() == Kind.CARCASS) {
+            boolean isStep = node.level() < chain.size();
+            if (isStep) {
+                addCarcass(v, node.level() + 1);
+            }
+            return isStep;
+        }
+        boolean isDivided = leaving.get(v).stream().anyMatch(part -> part instanceof Cut || part instanceof Part.Rest);
+        if (!isDivided) {
+            add(trimmed(v), List.of());
+        }
+        return !isDivided;
+    }
+
+    private void add(Node node, List<Part> parts) {
         nodes.add(node);
-        parts.add(part);
+        leaving.add(parts);
+    }
+
+    private void addCarcass(int above, int level) {
+        boolean isStep = level < chain.size();
+        add(carcass(above, level), isStep ? List.of(loss(chain.get(level))) : tree.parts());
+    }
+
+    private static Part loss(BasisStep step) {
+        return new Part.Loss(step.loss(), new Share.Stated(step.share()));
     }
 
     private Node carcass(int above, int level) {
@@ -103,10 +108,10 @@ final class PlanBuilder {
         return new Node(Kind.CARCASS, name, TreePath.ROOT, above, level, 1, NOWHERE);
     }
 
-    private Node trimmed(int v, Cut cut) {
+    private Node trimmed(int v) {
         Node whole = nodes.get(v);
         String name = whole.name() + ", trimmed";
-        return new Node(Kind.TRIMMED, name, whole.path(), v, whole.level() + 1, whole.pieces(), cut.home());
+        return new Node(Kind.TRIMMED, name, whole.path(), v, whole.level() + 1, whole.pieces(), whole.home());
     }
 
     private Node node(int v, Part part) {

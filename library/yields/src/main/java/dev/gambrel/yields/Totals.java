@@ -26,13 +26,9 @@ record Totals(Map<Outcome, Estimate> outcomes, Estimate products, List<StreamYie
 
     static Totals of(YieldPlan plan, CutTree tree) {
         int[] home = homes(plan, tree.streams());
-        Outcome[] outcome = new Outcome[home.length];
-        for (int v = 0; v < home.length; v++) {
-            outcome[v] = outcome(home[v], tree.streams());
-        }
         Map<Outcome, Estimate> outcomes = new EnumMap<>(Outcome.class);
         for (Outcome each : Outcome.values()) {
-            outcomes.put(each, plan.figure(v -> outcome[v] == each ? 1 : 0));
+            outcomes.put(each, plan.figure(v -> has(each, home[v], tree.streams()) ? 1 : 0));
         }
         BitSet used = new BitSet();
         IntStream.of(home).filter(h -> h >= 0).forEach(used::set);
@@ -68,14 +64,13 @@ record Totals(Map<Outcome, Estimate> outcomes, Estimate products, List<StreamYie
         return node.home() instanceof Home.Product ? PRODUCT : NOWHERE;
     }
 
-    /** Null for what is cut further, which no outcome counts. */
-    private static Outcome outcome(int home, List<Stream> streams) {
+    private static boolean has(Outcome outcome, int home, List<Stream> streams) {
         return switch (home) {
-            case PRODUCT -> Outcome.SALEABLE;
-            case LOST -> Outcome.LOSS;
-            case NOWHERE -> Outcome.NOT_STATED;
-            case CUT_FURTHER -> null;
-            default -> Outcome.of(streams.get(home).kind());
+            case PRODUCT -> outcome == Outcome.SALEABLE;
+            case LOST -> outcome == Outcome.LOSS;
+            case NOWHERE -> outcome == Outcome.NOT_STATED;
+            case CUT_FURTHER -> false;
+            default -> outcome == Outcome.of(streams.get(home).kind());
         };
     }
 }

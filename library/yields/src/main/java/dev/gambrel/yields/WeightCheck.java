@@ -46,12 +46,11 @@ final class WeightCheck {
         Basis given = weight.basis();
         Diagnostic found = Diagnostic.of(YieldCode.BASIS_DIFFERS, PLACE)
                 .with("given", brief(weight.mass()) + " " + given.words())
-                .with("wanted", wanted.words());
-        String asWanted = "ive the weight " + wanted.words() + ".";
+                .with("wanted", wanted.words())
+                .help("Give the weight " + wanted.words() + ".");
         return given.compareTo(wanted) < 0
-                ? found.help("Write in the carcass declaration what is lost: " + stepLine(given, wanted))
-                        .help("Or g" + asWanted)
-                : found.help("G" + asWanted);
+                ? found.help("Or write in the carcass declaration what is lost: " + stepLine(given, wanted))
+                : found;
     }
 
     private static String stepLine(Basis given, Basis wanted) {

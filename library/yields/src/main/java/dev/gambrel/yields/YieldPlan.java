@@ -35,9 +35,7 @@ final class YieldPlan {
         mean[0] = 1;
         stated[0] = true;
         for (int v = 0; v < n; v++) {
-            if (cuts[v] != null) {
-                divide(v, cuts[v]);
-            }
+            divide(v, cuts[v]);
         }
         carcass = carcassBelow(steps);
     }
@@ -122,12 +120,10 @@ final class YieldPlan {
         double[] v = new double[n];
         for (int cut = n - 1; cut >= 0; cut--) {
             y[cut] = coefficient.applyAsDouble(cut);
-            if (closure[cut] != null) {
-                v[cut] = closure[cut].variance(y, first[cut]);
-                for (int j = first[cut]; j < first[cut + 1]; j++) {
-                    y[cut] += share[j] * y[j];
-                    v[cut] += v[j] == 0 ? 0 : (share[j] * share[j] + shareVariance[j]) * v[j];
-                }
+            v[cut] = closure[cut].variance(y, first[cut]);
+            for (int j = first[cut]; j < first[cut + 1]; j++) {
+                y[cut] += share[j] * y[j];
+                v[cut] += v[j] == 0 ? 0 : (share[j] * share[j] + shareVariance[j]) * v[j];
             }
         }
         return Estimate.of(y[0], v[0]);

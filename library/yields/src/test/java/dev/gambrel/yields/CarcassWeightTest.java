@@ -18,6 +18,8 @@ import dev.gambrel.diagnostic.Result;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Basis;
+import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.WeightBand;
@@ -98,9 +100,9 @@ class CarcassWeightTest {
                 found.message());
         assertEquals(
                 List.of(
-                        "Write in the carcass declaration what is lost: `from warm to cold, loss chill shrink 2 % ± 0.4 %`,"
-                                + " with your own figures.",
-                        "Or give the weight cold."),
+                        "Give the weight cold.",
+                        "Or write in the carcass declaration what is lost: `from warm to cold, loss chill shrink 2 % ± 0.4"
+                                + " %`, with your own figures."),
                 found.help());
     }
 
@@ -118,6 +120,32 @@ class CarcassWeightTest {
         assertTrue(yields.weighed().percentOfCarcass().isEmpty());
         double exact = 22.5 * Math.sqrt(0.98 * 0.98 * 8.1e-5 + 1.6e-5 * (0.33 * 0.33 + 8.1e-5));
         assertEquals(exact, sd(row(yields, "leg").allPieces().orElseThrow()), 1e-12);
+    }
+
+    @Test
+    void a_cold_weight_on_a_warm_sheet_cannot_be_warmed_up() {
+        Carcass warm = new Carcass(Basis.WARM, List.of(), new WeightBand.NotStated(), List.of(chill("2")));
+        Diagnostic found = only(Yields.of(tree(warm, LEG, rest("mince"))).forCarcass(kilograms("22", Basis.COLD)));
+        assertEquals(List.of("Give the weight warm."), found.help());
+    }
+
+    @Test
+    void a_live_weight_is_dressed_and_then_chilled() {
+        BasisStep dressing = new BasisStep(Basis.LIVE, Basis.WARM, Sheet.name("dressing"), Sheet.expected("52 ± 2"));
+        ExpectedYields yields = Yields.of(hogget(List.of(chill("2 ± 0.4"), dressing), LEG, rest("mince")))
+                .forCarcass(kilograms("46", Basis.LIVE))
+                .orElseThrow();
+        assertEquals(
+                List.of("carcass, live", "dressing", "carcass, warm", "chill shrink", "carcass, cold", "leg", "rest"),
+                yields.rows().stream().map(YieldRow::name).toList());
+        assertEquals(
+                46 * 0.48 * 0.98, yields.carcass().allPieces().orElseThrow().mean(), 1e-12);
+        assertEquals(
+                46,
+                yields.total(Outcome.LOSS).mean()
+                        + yields.total(Outcome.SALEABLE).mean(),
+                46e-12);
+        assertEquals(sd(yields.total(Outcome.SALEABLE)), sd(yields.total(Outcome.LOSS)), 1e-12);
     }
 
     @Test
