@@ -21,7 +21,7 @@ import java.util.Set;
 /** Turns JSON text into values that know where they stand, within limits. */
 final class LocatedParser {
     /** No deeper than this is read, whatever the limits say, so that the stack holds. */
-    private static final int DEEPEST = 1_000;
+    private static final int DEEPEST = 250;
 
     private static final int VALUES_PER_NODE = 100;
     private static final int LONGEST_NUMBER = Quantity.MAX_DIGITS + Quantity.MAX_EXPONENT + 10;
@@ -42,8 +42,9 @@ final class LocatedParser {
         this.nodesAllowed = limits.nodes();
     }
 
+    /** Reads from one array: where a parser refills its buffer within a field, its offsets cannot be relied on. */
     static Located parse(SourceText text, Findings findings, Limits limits) throws Refused {
-        try (JsonParser parser = factory(limits).createParser(text.text())) {
+        try (JsonParser parser = factory(limits).createParser(text.text().toCharArray())) {
             return new LocatedParser(text, findings, parser, limits).document(limits);
         } catch (IOException e) {
             throw new IllegalStateException("text in memory cannot be closed", e);
