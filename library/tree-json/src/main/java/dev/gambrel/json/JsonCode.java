@@ -6,12 +6,12 @@ import dev.gambrel.diagnostic.Severity;
 /**
  * What can be wrong with a cut tree in JSON, before the rules of the tree are asked.
  *
- * <p>Each finding names its place as a JSON pointer (RFC 6901) in the argument {@code at}; the whole file is shown as
- * "the file".
+ * <p>Each finding names its place as a JSON pointer (RFC 6901) in the argument {@code at}; the outermost value, whose
+ * pointer has no characters, is shown as "the top of the file".
  */
 public enum JsonCode implements Code {
     /** The text stops being JSON. */
-    NOT_JSON("G0901", "not-json", "This file cannot be read as JSON from here on, at {at}."),
+    NOT_JSON("G0901", "not-json", "From here on this file cannot be read as JSON."),
     /** The bytes are not UTF-8. */
     NOT_UTF8("G0902", "not-utf-8", "Byte {offset} of this file is not text in UTF-8."),
     /** The file is too long. */
@@ -20,18 +20,15 @@ public enum JsonCode implements Code {
     NESTED_TOO_DEEP(
             "G0904",
             "nested-too-deep",
-            "Here more than {allowed} brackets stand inside one another, at {at}; at most {allowed} are read."),
+            "Here more than {allowed} brackets stand inside one another; at most {allowed} are read."),
     /** Too many parts and pieces. */
-    TOO_MANY_PARTS(
-            "G0905",
-            "too-many-parts",
-            "This file has more than {allowed} parts, counted up to {at}; at most {allowed} are read."),
+    TOO_MANY_PARTS("G0905", "too-many-parts", "This file has more than {allowed} parts; at most {allowed} are read."),
     /** Something in the file is longer than any cut tree needs. */
     PAST_LIMIT(
             "G0906",
             "past-limit",
-            "At {at} a name, a number or the file as a whole goes on for longer than is read: "
-                    + "names have at most {nameLength} characters, numbers {digits} digits, files {values} values."),
+            "Here a field's name, a number or the whole file is longer than is read: a field's name has at most "
+                    + "{nameLength} characters, a number {digits} digits, a file {values} values."),
     /** More findings than are worth listing. */
     TOO_MANY_FINDINGS(
             "G0907",
@@ -53,14 +50,17 @@ public enum JsonCode implements Code {
     /** A field that must be there. */
     MISSING_FIELD("G0912", "missing-field", "{at} is missing; it must say {allowed}."),
     /** A value of the wrong kind. */
-    WRONG_TYPE("G0913", "wrong-type", "{at} is {found}; it must be {allowed}."),
+    WRONG_TYPE("G0913", "wrong-type", "At {at} stands {found}; it must be {allowed}."),
     /** A word that is not one of the few that fit. */
     UNKNOWN_WORD("G0914", "unknown-word", "\"{found}\" is not one of the words that fit at {at}: {allowed}."),
     /** A unit that is not known. */
-    UNKNOWN_UNIT("G0915", "unknown-unit", "\"{found}\" at {at} is not a unit that is known here; {allowed} fit."),
+    UNKNOWN_UNIT(
+            "G0915", "unknown-unit", "\"{found}\" at {at} is not a unit that is known; what fits there: {allowed}."),
     /** A unit that measures something else. */
     WRONG_DIMENSION(
-            "G0916", "wrong-dimension", "{at} gives {found} in \"{unit}\", and {wanted} belongs there; {allowed} fit."),
+            "G0916",
+            "wrong-dimension",
+            "{at} gives {found} in \"{unit}\", and {wanted} belongs there; what fits: {allowed}."),
     /** A name that cannot be one. */
     UNUSABLE_NAME(
             "G0917",

@@ -33,7 +33,7 @@ sealed interface Located {
     record Literal(Pointer pointer, Span span, String word) implements Located {
         @Override
         public String words() {
-            return word.equals("null") ? "empty (null)" : "the word " + word;
+            return "the word " + word;
         }
     }
 

@@ -2,9 +2,11 @@ package dev.gambrel.json;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.Span;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** One JSON object while it is read: asked for its fields one by one, and then for any that nobody asked for. */
@@ -12,6 +14,7 @@ final class ObjectReader {
     private final Located.Fields object;
     private final Findings findings;
     private final Set<String> asked = new LinkedHashSet<>();
+    private final Map<String, Diagnostic> missing = new LinkedHashMap<>();
 
     ObjectReader(Located.Fields object, Findings findings) {
         this.object = object;
@@ -49,7 +52,7 @@ final class ObjectReader {
         }
         Pointer pointer = object.pointer().then(field);
         Span brace = new Span(object.span().start(), object.span().start() + 1);
-        findings.add(findings.at(JsonCode.MISSING_FIELD, pointer, brace).with("allowed", what));
+        missing.put(field, findings.at(JsonCode.MISSING_FIELD, pointer, brace).with("allowed", what));
         return reading.read(new Located.Literal(pointer, brace, "null"), findings.muted());
     }
 
@@ -63,18 +66,23 @@ final class ObjectReader {
         return optional(field, List.of(), Readings.list(item));
     }
 
-    /** Reports every field that was not asked for. */
+    /** Reports every field that nobody asked for or that was not there; one that is only misspelt is reported once. */
     void end() {
+        Set<String> free = new LinkedHashSet<>(asked);
+        free.removeAll(object.fields().keySet());
         for (Map.Entry<String, Located.Field> field : object.fields().entrySet()) {
             if (!asked.contains(field.getKey())) {
-                findings.add(unknown(field.getKey(), field.getValue()));
+                unknown(field.getKey(), field.getValue(), free);
             }
         }
+        missing.values().forEach(findings::add);
     }
 
-    private Diagnostic unknown(String name, Located.Field field) {
+    private void unknown(String name, Located.Field field, Set<String> free) {
         Diagnostic finding = findings.at(JsonCode.UNKNOWN_FIELD, object.pointer(), field.name())
                 .with("found", Shown.of(name));
-        return finding.help(Shown.nearest(name, asked).orElse("Known here: " + Shown.list(asked) + "."));
+        Optional<String> meant = Shown.nearest(name, free);
+        meant.ifPresent(missing::remove);
+        findings.add(finding.help(meant.map(Shown::question).orElse("Known here: " + Shown.list(asked) + ".")));
     }
 }

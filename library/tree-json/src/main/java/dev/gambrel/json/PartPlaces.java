@@ -2,7 +2,6 @@ package dev.gambrel.json;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Place;
-import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
@@ -26,29 +25,36 @@ final class PartPlaces {
     }
 
     private Span span(Place.InTree tree) {
-        Located part = file;
-        for (TradeName name : tree.path().names()) {
-            Optional<Located> inner = inner(part, name);
-            if (inner.isEmpty()) {
-                break;
-            }
-            part = inner.get();
-        }
-        Located where =
-                tree.path().equals(TreePath.ROOT) ? field(file, "carcass").orElse(file) : part;
-        return fields(tree.aspect())
-                .flatMap(field -> field(where, field).stream())
+        Located part = part(tree);
+        return Stream.concat(routes(tree.aspect()), routes(Aspect.NAME))
+                .flatMap(route -> follow(part, route).stream())
                 .findFirst()
                 .map(found -> item(found, tree.index()).span())
-                .orElse(new Span(where.span().start(), where.span().start() + 1));
+                .orElse(new Span(part.span().start(), part.span().start() + 1));
     }
 
-    private static Optional<Located> inner(Located above, TradeName name) {
+    /** The part of a path, or the nearest one above it that is there; an index on a name counts parts of that name. */
+    private Located part(Place.InTree tree) {
+        Located part = file;
+        int depth = tree.path().names().size();
+        for (TradeName name : tree.path().names()) {
+            depth--;
+            List<Located> called = called(part, name);
+            if (called.isEmpty()) {
+                return part;
+            }
+            boolean counted = depth == 0 && tree.aspect() == Aspect.NAME && tree.index() < called.size();
+            part = called.get(counted ? tree.index() : 0);
+        }
+        return part;
+    }
+
+    private static List<Located> called(Located above, TradeName name) {
         return Stream.of("parts", "portions")
                 .flatMap(list -> field(above, list).stream())
                 .flatMap(list -> items(list).stream())
                 .filter(item -> isCalled(item, name))
-                .findFirst();
+                .toList();
     }
 
     private static boolean isCalled(Located item, TradeName name) {
@@ -59,19 +65,31 @@ final class PartPlaces {
                 .isPresent();
     }
 
-    /** Where an aspect may be written, the closest first; the name is the last resort. */
-    private static Stream<String> fields(Aspect aspect) {
+    /** Where an aspect is written in a part or, where the path is empty, in the file. */
+    private static Stream<String> routes(Aspect aspect) {
         return switch (aspect) {
-            case SHARE, DERIVED_SHARE -> Stream.of("share", "target", "name");
-            case SOURCE -> Stream.of("share", "name");
-            case COUNT -> Stream.of("pieces", "name");
-            case BONE_STATE, CONTENTS, SEPARATION, REFERENCE -> Stream.of("description", "bones", "name");
-            case STREAM -> Stream.of("home", "remainder", "name");
-            case LIMIT -> Stream.of("rule", "range", "name");
-            case BAND -> Stream.of("band", "basis");
-            case STEP -> Stream.of("steps", "basis");
-            case NAME -> Stream.of("name", "basis", "kind");
+            case NAME -> Stream.of("name", "kind", "specification/title");
+            case SHARE -> Stream.of("share", "target");
+            case DERIVED_SHARE -> Stream.of("share/others", "share");
+            case COUNT -> Stream.of("pieces");
+            case BONE_STATE -> Stream.of("description/boneState");
+            case CONTENTS -> Stream.of("description/contents", "bones");
+            case SEPARATION -> Stream.of("description/separations");
+            case STREAM -> Stream.of("streams", "home", "remainder");
+            case LIMIT -> Stream.of("range", "rule/limits", "rule");
+            case REFERENCE -> Stream.of("description/references");
+            case SOURCE -> Stream.of("sources", "share/sources");
+            case BAND -> Stream.of("carcass/band", "carcass");
+            case STEP -> Stream.of("carcass/steps", "carcass");
         };
+    }
+
+    private static Optional<Located> follow(Located from, String route) {
+        Optional<Located> at = Optional.of(from);
+        for (String step : route.split("/")) {
+            at = at.flatMap(value -> field(value, step));
+        }
+        return at;
     }
 
     private static Located item(Located found, int index) {

@@ -6,7 +6,7 @@ sealed interface Pointer {
     record Root() implements Pointer {
         @Override
         public String toString() {
-            return "the file";
+            return "the top of the file";
         }
     }
 

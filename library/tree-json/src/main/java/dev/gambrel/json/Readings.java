@@ -146,6 +146,8 @@ final class Readings {
         Diagnostic finding = findings.at(JsonCode.UNKNOWN_WORD, text.pointer(), text.span())
                 .with("found", Shown.of(text.text()))
                 .with("allowed", Shown.list(words));
-        findings.add(Shown.nearest(text.text(), words).map(finding::help).orElse(finding));
+        findings.add(Shown.nearest(text.text(), words)
+                .map(meant -> finding.help(Shown.question(meant)))
+                .orElse(finding));
     }
 }

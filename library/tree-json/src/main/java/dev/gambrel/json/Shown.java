@@ -28,6 +28,10 @@ final class Shown {
         }
         return NearestName.of(
                         TradeName.of(text), known.stream().map(TradeName::of).toList())
-                .map(near -> "Was \"" + near + "\" meant?");
+                .map(TradeName::text);
+    }
+
+    static String question(String meant) {
+        return "Was \"" + meant + "\" meant?";
     }
 }

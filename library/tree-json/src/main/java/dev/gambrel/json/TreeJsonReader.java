@@ -7,6 +7,7 @@ import dev.gambrel.text.SourceText;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.rules.TreeRules;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BiFunction;
 
 /**
@@ -54,7 +55,7 @@ public final class TreeJsonReader {
      * @return the tree, or the findings of {@link JsonCode} and of the rules
      */
     public static Result<CutTree> read(SourceText text, Limits limits) {
-        return read(text, limits, TreeJsonReader::withRules);
+        return read(text, limits, (tree, places) -> withRules(tree, places, limits));
     }
 
     /** Reads a text and asks no rules. */
@@ -78,8 +79,8 @@ public final class TreeJsonReader {
         return Result.failed(findings.inOrder());
     }
 
-    private static Result<CutTree> withRules(CutTree tree, PartPlaces places) {
-        List<Diagnostic> broken = TreeRules.check(tree).stream()
+    private static Result<CutTree> withRules(CutTree tree, PartPlaces places, Limits limits) {
+        List<Diagnostic> broken = TreeRules.check(tree, limits, Set.of()).stream()
                 .map(finding -> finding.at(places::written))
                 .toList();
         return Result.hasError(broken) ? Result.failed(broken) : Result.of(tree, broken);

@@ -48,7 +48,9 @@ class NoInputThrowsLaws {
         assertEquals(result.value().isEmpty(), Result.hasError(result.diagnostics()));
         for (Diagnostic finding : result.diagnostics()) {
             assertFalse(finding.message().isBlank());
-            if (finding.place() instanceof Place.InText in) {
+            if (finding.place() instanceof Place.Written written) {
+                written.text().text().slice(written.text().span());
+            } else if (finding.place() instanceof Place.InText in) {
                 in.text().slice(in.span());
             }
         }
@@ -91,6 +93,22 @@ class NoInputThrowsLaws {
             @ForAll("splinters") String put) {
         int from = at % json.length();
         reads(json.substring(0, from) + put + json.substring(Math.min(json.length(), from + removed)));
+    }
+
+    @Provide
+    Arbitrary<String> writtenByHand() {
+        return Arbitraries.of(Fixtures.marramHogget(), Fixtures.lamb());
+    }
+
+    @Property(tries = 300)
+    void a_sound_file_changed_anywhere_is_answered_by_the_rules_too(
+            @ForAll("writtenByHand") String json,
+            @ForAll @IntRange(max = 1_000_000) int at,
+            @ForAll @IntRange(max = 6) int removed,
+            @ForAll("splinters") String put) {
+        int from = at % json.length();
+        String changed = json.substring(0, from) + put + json.substring(Math.min(json.length(), from + removed));
+        isAnswered(TreeJsonReader.read(new SourceText("buyer.json", changed), Limits.DEFAULT));
     }
 
     @Property(tries = 100, shrinking = ShrinkingMode.OFF)

@@ -16,6 +16,10 @@ import org.junit.jupiter.api.Test;
 class PartPlacesTest {
     private final SourceText text = new SourceText("hogget.json", Fixtures.marramHogget());
 
+    private static final String TWO_SHANKS = Fixtures.smallestWith(
+            "\"parts\": ["
+                    + "{\"kind\": \"cut\", \"name\": \"shank\"}, {\"kind\": \"rest\"}, {\"kind\": \"cut\", \"name\": \"Shank\"}]");
+
     private String underlined(Aspect aspect, int index, String... path) throws Refused {
         TreePath names = new TreePath(Arrays.stream(path).map(TradeName::of).toList());
         Place.InTree place = new Place.InTree(names, aspect, index);
@@ -45,6 +49,34 @@ class PartPlacesTest {
     void a_rest_is_found_by_its_kind() throws Refused {
         assertEquals("{\"kind\": \"stream\", \"stream\": \"mince\"}", underlined(Aspect.STREAM, 0, "rest"));
         assertEquals("\"rest\"", underlined(Aspect.NAME, 0, "rest"));
+    }
+
+    @Test
+    void the_second_of_two_parts_of_one_name_is_found_by_its_number() throws Refused {
+        SourceText two = new SourceText("two.json", TWO_SHANKS);
+        PartPlaces places = new PartPlaces(two, LocatedParser.parse(two, new Findings(two), Limits.DEFAULT));
+        TreePath shank = TreePath.ROOT.then(TradeName.of("shank"));
+        Place.Written second = (Place.Written) places.written(new Place.InTree(shank, Aspect.NAME, 1));
+        assertEquals("\"Shank\"", two.slice(second.text().span()));
+    }
+
+    @Test
+    void streams_and_sources_are_found_by_their_number() throws Refused {
+        assertEquals("{\"name\": \"bones\", \"kind\": \"by-product\"}", underlined(Aspect.STREAM, 1));
+        assertEquals("\"house tests\"", underlined(Aspect.SOURCE, 0, "leg"));
+        assertTrue(underlined(Aspect.SOURCE, 0).startsWith("{\"name\": \"house tests\""));
+    }
+
+    @Test
+    void what_is_said_of_a_cut_is_found_in_its_description() throws Refused {
+        assertEquals("\"part boned\"", underlined(Aspect.BONE_STATE, 0, "leg"));
+        assertEquals("\"thigh bone\"", underlined(Aspect.CONTENTS, 0, "leg"));
+        assertTrue(underlined(Aspect.SEPARATION, 0, "leg").contains("\"saw\""));
+    }
+
+    @Test
+    void the_whole_specification_is_shown_at_its_title() throws Refused {
+        assertEquals("\"Marram hogget\"", underlined(Aspect.NAME, 0));
     }
 
     @Test

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.gambrel.diagnostic.Argument;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
+import dev.gambrel.diagnostic.Result;
 import dev.gambrel.json.Fixtures.Found;
+import dev.gambrel.tree.CutTree;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -66,6 +69,12 @@ class TreeJsonReaderTest {
     }
 
     @Test
+    void a_needed_field_that_is_misspelt_is_told_once() {
+        finds(JsonCode.UNKNOWN_FIELD, "/specification", "\"revison\"", smallest("\"revision\"", "\"revison\""));
+        finds(JsonCode.UNKNOWN_FIELD, "/parts/0/share", "\"maen\"", hogget("\"mean\": 33.0", "\"maen\": 33.0"));
+    }
+
+    @Test
     void an_unknown_field_like_no_other_is_told_with_all_that_are_known() {
         assertEquals(
                 List.of("Known here: \"title\", \"revision\"."),
@@ -84,7 +93,7 @@ class TreeJsonReaderTest {
         finds(JsonCode.WRONG_TYPE, "/parts", "{}", Fixtures.smallestWith("\"parts\": {}"));
         finds(JsonCode.WRONG_TYPE, "/parts/0", "\"leg\"", Fixtures.smallestWith("\"parts\": [\"leg\"]"));
         finds(JsonCode.WRONG_TYPE, "/parts/0/pieces", "3", hogget("2,\n      \"share\"", "3,\n      \"share\""));
-        finds(JsonCode.WRONG_TYPE, "the file", "[1, 2]", "[1, 2]");
+        finds(JsonCode.WRONG_TYPE, "the top of the file", "[1, 2]", "[1, 2]");
     }
 
     @Test
@@ -180,6 +189,18 @@ class TreeJsonReaderTest {
         assertEquals(
                 List.of(JsonCode.WRONG_TYPE, JsonCode.UNKNOWN_WORD, JsonCode.UNKNOWN_FIELD),
                 Fixtures.read(json).diagnostics().stream().map(Diagnostic::code).toList());
+    }
+
+    @Test
+    void what_the_rules_of_the_tree_find_is_underlined_in_the_file() {
+        String json = Fixtures.lamb().replace("\"mean\": 53,", "\"mean\": 35,");
+        Result<CutTree> read = TreeJsonReader.read("lamb.json", json.getBytes(StandardCharsets.UTF_8));
+        assertTrue(read.value().isEmpty());
+        assertTrue(read.diagnostics().stream().noneMatch(finding -> finding.code() instanceof JsonCode));
+        for (Diagnostic finding : read.diagnostics()) {
+            Place.InText written = ((Place.Written) finding.place()).text();
+            assertTrue(json.contains(written.text().slice(written.span())));
+        }
     }
 
     @Test
