@@ -1,0 +1,109 @@
+package dev.gambrel.json;
+
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Place;
+import dev.gambrel.text.SourceText;
+import dev.gambrel.text.Span;
+import dev.gambrel.text.TradeName;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Finds where in a JSON file stands what a rule speaks of. A look-up costs O(depth × parts of each cut passed). */
+final class PartPlaces {
+    private final SourceText text;
+    private final Located file;
+
+    PartPlaces(SourceText text, Located file) {
+        this.text = text;
+        this.file = file;
+    }
+
+    /** A place in the tree, with its place in the file beside it; any other place as it is. */
+    Place written(Place place) {
+        return place instanceof Place.InTree tree ? new Place.Written(tree, new Place.InText(text, span(tree))) : place;
+    }
+
+    private Span span(Place.InTree tree) {
+        Located part = part(tree);
+        return Stream.concat(routes(tree.aspect()), routes(Aspect.NAME))
+                .flatMap(route -> follow(part, route).stream())
+                .findFirst()
+                .map(found -> item(found, tree.index()).span())
+                .orElse(new Span(part.span().start(), part.span().start() + 1));
+    }
+
+    /** The part of a path, or the nearest one above it that is there; an index on a name counts parts of that name. */
+    private Located part(Place.InTree tree) {
+        Located part = file;
+        int depth = tree.path().names().size();
+        for (TradeName name : tree.path().names()) {
+            depth--;
+            List<Located> called = called(part, name);
+            if (called.isEmpty()) {
+                return part;
+            }
+            boolean counted = depth == 0 && tree.aspect() == Aspect.NAME && tree.index() < called.size();
+            part = called.get(counted ? tree.index() : 0);
+        }
+        return part;
+    }
+
+    private static List<Located> called(Located above, TradeName name) {
+        return Stream.of("parts", "portions")
+                .flatMap(list -> field(above, list).stream())
+                .flatMap(list -> items(list).stream())
+                .filter(item -> isCalled(item, name))
+                .toList();
+    }
+
+    private static boolean isCalled(Located item, TradeName name) {
+        return Stream.of("name", "kind")
+                .flatMap(field -> field(item, field).stream())
+                .findFirst()
+                .filter(text -> TradeName.of(((Located.Text) text).text()).equals(name))
+                .isPresent();
+    }
+
+    /** Where an aspect is written in a part or, where the path is empty, in the file. */
+    private static Stream<String> routes(Aspect aspect) {
+        return switch (aspect) {
+            case NAME -> Stream.of("name", "kind", "specification/title");
+            case SHARE -> Stream.of("share", "target");
+            case DERIVED_SHARE -> Stream.of("share/others", "share");
+            case COUNT -> Stream.of("pieces");
+            case BONE_STATE -> Stream.of("description/boneState");
+            case CONTENTS -> Stream.of("description/contents", "bones");
+            case SEPARATION -> Stream.of("description/separations");
+            case STREAM -> Stream.of("streams", "home", "remainder");
+            case LIMIT -> Stream.of("range", "rule/limits", "rule");
+            case REFERENCE -> Stream.of("description/references");
+            case SOURCE -> Stream.of("sources", "share/sources");
+            case BAND -> Stream.of("carcass/band", "carcass");
+            case STEP -> Stream.of("carcass/steps", "carcass");
+        };
+    }
+
+    private static Optional<Located> follow(Located from, String route) {
+        Optional<Located> at = Optional.of(from);
+        for (String step : route.split("/")) {
+            at = at.flatMap(value -> field(value, step));
+        }
+        return at;
+    }
+
+    private static Located item(Located found, int index) {
+        List<Located> items = items(found);
+        return index < items.size() ? items.get(index) : found;
+    }
+
+    private static List<Located> items(Located value) {
+        return value instanceof Located.Items list ? list.items() : List.of();
+    }
+
+    private static Optional<Located> field(Located value, String name) {
+        return value instanceof Located.Fields object && object.fields().containsKey(name)
+                ? Optional.of(object.fields().get(name).value())
+                : Optional.empty();
+    }
+}

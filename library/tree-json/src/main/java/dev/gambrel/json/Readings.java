@@ -1,0 +1,153 @@
+package dev.gambrel.json;
+
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.text.TradeName;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** Readings of single values, lists and objects. */
+final class Readings {
+    private static final TradeName NO_NAME = TradeName.of("unreadable");
+    private static final BigDecimal TOO_LONG = BigDecimal.valueOf(1, Quantity.MAX_EXPONENT + 1);
+    private static final BigInteger LARGEST_COUNT = BigInteger.valueOf(Integer.MAX_VALUE);
+
+    private Readings() {}
+
+    static String text(Located value, Findings findings) {
+        if (value instanceof Located.Text text) {
+            return text.text();
+        }
+        wrongType(value, findings, "text in quotation marks");
+        return "";
+    }
+
+    static TradeName name(Located value, Findings findings) {
+        if (!(value instanceof Located.Text text)) {
+            wrongType(value, findings, "a name in quotation marks");
+            return NO_NAME;
+        }
+        if (TradeName.isAcceptable(text.text())) {
+            return TradeName.of(text.text());
+        }
+        findings.add(findings.at(JsonCode.UNUSABLE_NAME, value.pointer(), value.span())
+                .with("allowed", TradeName.MAX_LENGTH)
+                .with("found", Shown.of(text.text())));
+        return NO_NAME;
+    }
+
+    /** A decimal, exactly as written; one written with an exponent is written out first. */
+    static BigDecimal figure(Located value, Findings findings) {
+        if (!(value instanceof Located.Figure figure)) {
+            wrongType(value, findings, "a number");
+            return BigDecimal.ZERO;
+        }
+        BigDecimal exact = exact(figure.digits());
+        if (Quantity.isAcceptable(exact)) {
+            return exact;
+        }
+        findings.add(findings.at(JsonCode.UNUSABLE_NUMBER, value.pointer(), value.span())
+                .with("found", Shown.of(figure.digits()))
+                .with("digits", Quantity.MAX_DIGITS)
+                .with("places", Quantity.MAX_EXPONENT));
+        return BigDecimal.ZERO;
+    }
+
+    private static BigDecimal exact(String digits) {
+        try {
+            BigDecimal decimal = new BigDecimal(digits);
+            if (decimal.scale() >= 0) {
+                return decimal;
+            }
+            return decimal.precision() - (long) decimal.scale() <= Quantity.MAX_DIGITS ? decimal.setScale(0) : TOO_LONG;
+        } catch (NumberFormatException exponentPastAllNumbers) {
+            return TOO_LONG;
+        }
+    }
+
+    static int count(Located value, Findings findings) {
+        String wanted = "a whole number from 0 up";
+        if (!(value instanceof Located.Figure)) {
+            wrongType(value, findings, wanted);
+            return 0;
+        }
+        BigDecimal figure = figure(value, findings);
+        BigInteger whole = figure.toBigInteger();
+        boolean fits = figure.compareTo(new BigDecimal(whole)) == 0
+                && whole.signum() >= 0
+                && whole.compareTo(LARGEST_COUNT) <= 0;
+        if (!fits) {
+            findings.add(findings.at(JsonCode.WRONG_TYPE, value.pointer(), value.span())
+                    .with("found", Shown.of(((Located.Figure) value).digits()))
+                    .with("allowed", wanted));
+        }
+        return fits ? whole.intValue() : 0;
+    }
+
+    /** One of a few words. */
+    static <T> Reading<T> word(List<T> values, Function<T, String> words) {
+        return (value, findings) -> {
+            if (!(value instanceof Located.Text text)) {
+                wrongType(
+                        value,
+                        findings,
+                        "one of the words "
+                                + Shown.list(values.stream().map(words).toList()));
+                return values.get(0);
+            }
+            for (T candidate : values) {
+                if (words.apply(candidate).equals(text.text())) {
+                    return candidate;
+                }
+            }
+            unknownWord(text, findings, values.stream().map(words).toList());
+            return values.get(0);
+        };
+    }
+
+    static <T> Reading<List<T>> list(Reading<T> item) {
+        return (value, findings) -> {
+            List<T> read = new ArrayList<>();
+            if (value instanceof Located.Items list) {
+                list.items().forEach(each -> read.add(item.read(each, findings)));
+            } else {
+                wrongType(value, findings, "a list in square brackets");
+            }
+            return read;
+        };
+    }
+
+    static <T> Reading<T> object(Function<ObjectReader, T> body) {
+        return (value, findings) -> {
+            if (!(value instanceof Located.Fields fields)) {
+                wrongType(value, findings, "an object in braces");
+                return body.apply(ObjectReader.ofNothing(value, findings));
+            }
+            ObjectReader in = new ObjectReader(fields, findings);
+            T read = body.apply(in);
+            in.end();
+            return read;
+        };
+    }
+
+    static void wrongType(Located value, Findings findings, String wanted) {
+        Diagnostic finding = findings.at(JsonCode.WRONG_TYPE, value.pointer(), value.span())
+                .with("found", value.words())
+                .with("allowed", wanted);
+        boolean isNull =
+                value instanceof Located.Literal literal && literal.word().equals("null");
+        findings.add(isNull ? finding.help("Leave out what is not stated.") : finding);
+    }
+
+    private static void unknownWord(Located.Text text, Findings findings, List<String> words) {
+        Diagnostic finding = findings.at(JsonCode.UNKNOWN_WORD, text.pointer(), text.span())
+                .with("found", Shown.of(text.text()))
+                .with("allowed", Shown.list(words));
+        findings.add(Shown.nearest(text.text(), words)
+                .map(meant -> finding.help(Shown.question(meant)))
+                .orElse(finding));
+    }
+}

@@ -1,0 +1,114 @@
+package dev.gambrel.json;
+
+import dev.gambrel.quantity.Dimension;
+import dev.gambrel.tree.Basis;
+import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.Carcass;
+import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Source;
+import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.WeightBand;
+import java.util.List;
+
+/** Reads the whole tree, down to the carcass, the streams and the sources. */
+final class TreeReader {
+    private static final Reading<Basis> BASIS = Readings.word(List.of(Basis.values()), Basis::words);
+    private static final Reading<Stream.Kind> STREAM_KIND =
+            Readings.word(List.of(Stream.Kind.values()), Stream.Kind::words);
+    private static final Reading<Stream.Judged> JUDGED =
+            Readings.word(List.of(Stream.Judged.VISUAL, Stream.Judged.CHEMICAL), Stream.Judged::words);
+    private static final Reading<Source.Kind> SOURCE_KIND =
+            Readings.word(List.of(Source.Kind.values()), Source.Kind::words);
+
+    private TreeReader() {}
+
+    /** A file's outermost object; where format or version is another one, nothing else in it is judged. */
+    static CutTree file(ObjectReader in) {
+        in.need("format", "\"" + TreeJsonWriter.FORMAT + "\"", TreeReader::format);
+        int version = in.need("version", String.valueOf(TreeJsonWriter.VERSION), TreeReader::version);
+        boolean ours = in.says("format", TreeJsonWriter.FORMAT) && version == TreeJsonWriter.VERSION;
+        return tree(ours ? in : in.givenUp());
+    }
+
+    private static String format(Located value, Findings findings) {
+        String format = Readings.text(value, findings);
+        if (value instanceof Located.Text && !format.equals(TreeJsonWriter.FORMAT)) {
+            findings.add(findings.at(JsonCode.WRONG_FORMAT, value.pointer(), value.span())
+                    .with("found", Shown.of(format))
+                    .with("allowed", TreeJsonWriter.FORMAT));
+        }
+        return format;
+    }
+
+    private static int version(Located value, Findings findings) {
+        boolean ours = value instanceof Located.Figure figure
+                && figure.digits().equals(Integer.toString(TreeJsonWriter.VERSION));
+        if (!ours && value instanceof Located.Figure figure) {
+            findings.add(findings.at(JsonCode.UNKNOWN_VERSION, value.pointer(), value.span())
+                    .with("found", Shown.of(figure.digits()))
+                    .with("allowed", TreeJsonWriter.VERSION)
+                    .help("Ask the sender for version " + TreeJsonWriter.VERSION + ", or use a newer Gambrel."));
+        } else if (!ours) {
+            Readings.wrongType(value, findings, "the number " + TreeJsonWriter.VERSION);
+        }
+        return ours ? TreeJsonWriter.VERSION : 0;
+    }
+
+    private static CutTree tree(ObjectReader in) {
+        return new CutTree(
+                in.need("specification", "title and revision", Readings.object(TreeReader::specification)),
+                in.need("carcass", "what its weight is taken of", Readings.object(TreeReader::carcass)),
+                in.need("species", "which animal it is", Readings.object(SpeciesReader::species)),
+                in.list("streams", Readings.object(TreeReader::stream)),
+                in.list("sources", Readings.object(TreeReader::source)),
+                in.list("parts", PartReader::part),
+                in.list("notes", Readings::text));
+    }
+
+    private static Specification specification(ObjectReader in) {
+        return new Specification(
+                in.need("title", "the house's title", Readings::text),
+                in.need("revision", "a whole number", Readings::count));
+    }
+
+    private static Carcass carcass(ObjectReader in) {
+        return new Carcass(
+                basis(in, "basis"),
+                in.list("dressing", Readings::text),
+                in.optional("band", new WeightBand.NotStated(), Readings.object(FigureReader::band)),
+                in.list("steps", Readings.object(TreeReader::step)));
+    }
+
+    private static BasisStep step(ObjectReader in) {
+        return new BasisStep(
+                basis(in, "from"),
+                basis(in, "to"),
+                in.need("loss", "what the loss is called", Readings::name),
+                in.need("share", "how much is lost", FigureReader.expected(Dimension.SHARE)));
+    }
+
+    private static Basis basis(ObjectReader in, String field) {
+        return in.need(field, "live, in skin, warm or cold", BASIS);
+    }
+
+    private static Stream stream(ObjectReader in) {
+        return new Stream(
+                NameReader.name(in),
+                in.need("kind", "saleable, by-product or waste", STREAM_KIND),
+                in.optional("lean", new Stream.Lean.NotStated(), Readings.object(TreeReader::lean)));
+    }
+
+    private static Stream.Lean lean(ObjectReader in) {
+        return new Stream.Lean.Stated(
+                FigureReader.quantity(in, "amount", Dimension.SHARE),
+                in.optional("judged", Stream.Judged.NOT_STATED, JUDGED));
+    }
+
+    private static Source source(ObjectReader in) {
+        return new Source(
+                NameReader.name(in),
+                in.need("kind", "how sure it is", SOURCE_KIND),
+                in.need("citation", "enough to find it again", Readings::text));
+    }
+}

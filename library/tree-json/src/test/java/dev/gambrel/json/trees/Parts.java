@@ -1,0 +1,75 @@
+package dev.gambrel.json.trees;
+
+import dev.gambrel.quantity.Dimension;
+import dev.gambrel.tree.Cut;
+import dev.gambrel.tree.Home;
+import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.TrimRule;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+
+/** Parts of every kind, nested a few deep. */
+final class Parts {
+    private Parts() {}
+
+    static Arbitrary<List<Part>> parts(int depth) {
+        Arbitrary<Part> leaf = Arbitraries.oneOf(bones(), trims(), losses(), rests());
+        return Words.few(depth == 0 ? leaf : Arbitraries.oneOf(leaf, cuts(depth - 1)));
+    }
+
+    private static Arbitrary<Part> cuts(int depth) {
+        return Combinators.combine(
+                        Words.names(),
+                        Figures.pieces(),
+                        Figures.shares(),
+                        Descriptions.descriptions(),
+                        Arbitraries.lazy(() -> parts(depth)),
+                        homes(),
+                        Words.few(portions()))
+                .as(Cut::new);
+    }
+
+    private static Arbitrary<Part> bones() {
+        return Combinators.combine(Words.names(), Words.nameLists(), Figures.shares(), homes())
+                .as(Part.Bone::new);
+    }
+
+    private static Arbitrary<Part> trims() {
+        return Combinators.combine(Words.names(), rules(), Figures.shares(), homes())
+                .as(Part.Trim::new);
+    }
+
+    private static Arbitrary<Part> losses() {
+        return Combinators.combine(Words.names(), Figures.shares()).as(Part.Loss::new);
+    }
+
+    private static Arbitrary<Part> rests() {
+        return homes().map(Part.Rest::new);
+    }
+
+    private static Arbitrary<Home> homes() {
+        return Arbitraries.oneOf(
+                Arbitraries.create(Home.Product::new),
+                Words.names().map(Home.ToStream::new),
+                Arbitraries.create(Home.NotStated::new));
+    }
+
+    private static Arbitrary<TrimRule> rules() {
+        Arbitrary<TrimRule.FatLimit> limits = Combinators.combine(
+                        Figures.quantities(Dimension.LENGTH), Arbitraries.of(TrimRule.Where.values()))
+                .as(TrimRule.FatLimit::new);
+        return Arbitraries.oneOf(
+                Words.few(limits).map(TrimRule.FatCover::new),
+                Words.names().map(TrimRule.Removal::new),
+                Words.names().map(TrimRule.GlandRemoval::new),
+                Arbitraries.create(TrimRule.SquareOff::new));
+    }
+
+    private static Arbitrary<Portion> portions() {
+        return Combinators.combine(Words.names(), Figures.expected(Dimension.WEIGHT), Figures.ranges(), homes())
+                .as(Portion::new);
+    }
+}
