@@ -1,6 +1,7 @@
 package dev.gambrel.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Objects;
 
 /**
@@ -97,12 +98,30 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     }
 
     /**
+     * A worked-out amount, which may have more digits than a written one, as a quantity to be shown.
+     *
+     * @param amount any decimal
+     * @param unit its unit
+     * @return the amount rounded to {@value #MAX_DIGITS} digits; one too large or too small to be held is shown as the
+     *     largest or as 0
+     */
+    public static Quantity rounded(BigDecimal amount, Unit unit) {
+        BigDecimal short34 = amount.round(MathContext.DECIMAL128);
+        if (isAcceptable(short34)) {
+            return new Quantity(short34, unit);
+        }
+        BigDecimal edge = short34.scale() > 0 ? BigDecimal.ZERO : BigDecimal.ONE.scaleByPowerOfTen(MAX_EXPONENT);
+        return new Quantity(short34.signum() < 0 ? edge.negate() : edge, unit);
+    }
+
+    /**
      * The quantity as a person writes it.
      *
-     * @return for example "33.0 %"
+     * @return for example "33.0 %"; very large and very small amounts with a power of ten
      */
     @Override
     public String toString() {
-        return amount.toPlainString() + " " + unit.symbol();
+        boolean plain = amount.scale() <= 2 * MAX_DIGITS && amount.scale() >= -MAX_DIGITS;
+        return (plain ? amount.toPlainString() : amount.toString()) + " " + unit.symbol();
     }
 }

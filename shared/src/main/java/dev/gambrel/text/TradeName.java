@@ -43,9 +43,13 @@ public final class TradeName implements Comparable<TradeName> {
      * @return true if {@link #of} takes it
      */
     public static boolean isAcceptable(String text) {
-        return !text.isBlank()
-                && text.length() <= MAX_LENGTH
+        return text.length() <= MAX_LENGTH
+                && !text.codePoints().allMatch(TradeName::isBlank)
                 && text.codePoints().noneMatch(c -> c == '/' || isUnprintable(c));
+    }
+
+    private static boolean isBlank(int codePoint) {
+        return Character.isWhitespace(codePoint) || Character.isSpaceChar(codePoint);
     }
 
     private static boolean isUnprintable(int codePoint) {
@@ -60,7 +64,7 @@ public final class TradeName implements Comparable<TradeName> {
         boolean gap = false;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (Character.isWhitespace(c) || c == '\u00a0') {
+            if (isBlank(c)) {
                 gap = !out.isEmpty();
             } else {
                 if (gap) {

@@ -43,10 +43,10 @@ final class AgreeingShares implements Rule {
     }
 
     private static Diagnostic contradiction(Place at, Site site, Part part, Share.Derived written, double product) {
-        Quantity worked = new Quantity(new BigDecimal(product).setScale(2, RoundingMode.HALF_UP), Unit.PERCENT);
+        Quantity worked = Quantity.rounded(new BigDecimal(product).setScale(2, RoundingMode.HALF_UP), Unit.PERCENT);
         return Diagnostic.of(TreeCode.SHARE_CONTRADICTION, at)
                 .with("part", part.name())
-                .with("written", new Quantity(written.expected().exactMean(), Unit.PERCENT))
+                .with("written", Quantity.rounded(written.expected().exactMean(), Unit.PERCENT))
                 .with("base", written.of())
                 .with("product", worked)
                 .related(site.at(part, Aspect.SHARE), "this share of " + site.name() + " leads to " + worked)

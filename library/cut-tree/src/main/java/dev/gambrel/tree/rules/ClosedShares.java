@@ -8,6 +8,7 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -71,7 +72,7 @@ final class ClosedShares implements Rule {
                 .with("sum", percent(sum))
                 .with(
                         "gap",
-                        over.abs().stripTrailingZeros().toPlainString()
+                        Findings.figure(over.abs().stripTrailingZeros())
                                 + (over.abs().compareTo(BigDecimal.ONE) == 0 ? " point" : " points"))
                 .with("way", over.signum() > 0 ? "much" : "little");
         return ShareColumn.under(finding, site);
@@ -81,13 +82,13 @@ final class ClosedShares implements Rule {
         BigDecimal sum = BigDecimal.ZERO;
         for (Part part : parts) {
             if (part.share() instanceof Share.Stated stated) {
-                sum = sum.add(stated.expected().exactMean());
+                sum = sum.add(stated.expected().exactMean(), MathContext.DECIMAL128);
             }
         }
         return sum;
     }
 
     private static Quantity percent(BigDecimal value) {
-        return new Quantity(value, Unit.PERCENT);
+        return Quantity.rounded(value, Unit.PERCENT);
     }
 }

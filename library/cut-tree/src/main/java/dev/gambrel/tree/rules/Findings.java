@@ -1,8 +1,11 @@
 package dev.gambrel.tree.rules;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.stream.Collectors;
 
@@ -16,6 +19,12 @@ final class Findings {
                 .map(near -> finding.help("Did you mean “" + near + "”?"))
                 .orElseGet(() ->
                         known.isEmpty() || known.size() > 12 ? finding : finding.note("Known: " + list(known) + "."));
+    }
+
+    /** A worked-out figure in a sentence or a column, without its unit. */
+    static String figure(BigDecimal amount) {
+        String shown = Quantity.rounded(amount, Unit.PERCENT).toString();
+        return shown.substring(0, shown.length() - 2);
     }
 
     /** Names with commas, and an "and" before the last. */

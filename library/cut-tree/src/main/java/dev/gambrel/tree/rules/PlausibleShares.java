@@ -48,7 +48,7 @@ final class PlausibleShares implements Rule {
         if (percent.signum() < 0 || percent.compareTo(ALL) > 0) {
             found.accept(
                     Diagnostic.of(TreeCode.SHARE_OUT_OF_RANGE, at)
-                            .with("share", new Quantity(percent, Unit.PERCENT))
+                            .with("share", Quantity.rounded(percent, Unit.PERCENT))
                             .help(
                                     "A share is of the cut that the line stands under; look for a slipped point or a missing one."));
         }

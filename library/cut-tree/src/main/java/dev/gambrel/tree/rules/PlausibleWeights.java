@@ -32,7 +32,7 @@ final class PlausibleWeights implements Rule {
     private static void checkPortion(Site site, Cut cut, Portion portion, Consumer<Diagnostic> found) {
         if (portion.target().exactMean().signum() <= 0) {
             TreePath path = site.path().then(cut.name()).then(portion.name());
-            Quantity target = new Quantity(portion.target().exactMean(), Unit.KILOGRAM);
+            Quantity target = Quantity.rounded(portion.target().exactMean(), Unit.KILOGRAM);
             found.accept(notPositive(target, new Place.InTree(path, Aspect.SHARE)));
         }
     }

@@ -69,7 +69,7 @@ final class PossibleSpreads implements Rule {
     }
 
     private static Quantity points(double percent) {
-        return new Quantity(new BigDecimal(percent).round(new MathContext(3)).stripTrailingZeros(), Unit.PERCENT);
+        return Quantity.rounded(new BigDecimal(percent).round(new MathContext(3)).stripTrailingZeros(), Unit.PERCENT);
     }
 
     private static OptionalDouble deviation(Part part) {

@@ -79,7 +79,7 @@ final class PublishedShares implements Rule {
             Site site, TradeName base, double percent, List<Published> figures, CutTree tree) {
         Diagnostic finding = Diagnostic.of(TreeCode.OUTSIDE_PUBLISHED, site.at(Aspect.SHARE))
                 .with("cut", site.name())
-                .with("share", new Quantity(new BigDecimal(percent).setScale(2, RoundingMode.HALF_UP), Unit.PERCENT))
+                .with("share", Quantity.rounded(new BigDecimal(percent).setScale(2, RoundingMode.HALF_UP), Unit.PERCENT))
                 .with("base", base)
                 .with("low", lowest(figures))
                 .with("high", highest(figures));

@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,8 +46,8 @@ final class ShareColumn {
         for (Part part : parts) {
             if (part.share() instanceof Share.Stated stated) {
                 BigDecimal share = stated.expected().exactMean();
-                total = total.add(share);
-                rows.add(new Row(part.name().text(), share.toPlainString(), total.toPlainString()));
+                total = total.add(share, MathContext.DECIMAL128);
+                rows.add(new Row(part.name().text(), Findings.figure(share), Findings.figure(total)));
             } else {
                 rows.add(new Row(part.name().text(), part instanceof Part.Rest ? "what is left" : "not stated", ""));
             }

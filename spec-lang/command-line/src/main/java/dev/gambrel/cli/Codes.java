@@ -1,0 +1,35 @@
+package dev.gambrel.cli;
+
+import dev.gambrel.compiler.lower.MeaningCode;
+import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.compiler.source.FileCode;
+import dev.gambrel.diagnostic.Code;
+import dev.gambrel.json.JsonCode;
+import dev.gambrel.tree.rules.TreeCode;
+import dev.gambrel.yields.YieldCode;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Every kind of finding that the program can print. */
+public final class Codes {
+    private Codes() {}
+
+    /**
+     * All kinds of finding.
+     *
+     * @return by identifier
+     */
+    public static List<Code> all() {
+        return Stream.<Code[]>of(
+                        FileCode.values(),
+                        SyntaxCode.values(),
+                        MeaningCode.values(),
+                        TreeCode.values(),
+                        JsonCode.values(),
+                        YieldCode.values())
+                .flatMap(Stream::of)
+                .sorted(Comparator.comparing(Code::id))
+                .toList();
+    }
+}

@@ -1,0 +1,48 @@
+package dev.gambrel.cli;
+
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Result;
+import java.util.List;
+
+/** How the program ends. */
+public enum ExitStatus {
+    /** All is well; there may be warnings. */
+    FINE(0),
+    /** Something is wrong with a specification or a weight. */
+    FINDINGS(1),
+    /** The program was called in a way that it does not know. */
+    WRONG_USAGE(2),
+    /** A file could not be read or written, or a limit was hit. */
+    COULD_NOT(3);
+
+    private static final String FILES_AND_LIMITS = "G01";
+
+    private final int number;
+
+    ExitStatus(int number) {
+        this.number = number;
+    }
+
+    /**
+     * The number that the caller sees.
+     *
+     * @return 0 to 3
+     */
+    public int number() {
+        return number;
+    }
+
+    static ExitStatus of(List<Diagnostic> findings) {
+        if (!Result.hasError(findings)) {
+            return FINE;
+        }
+        boolean filesOrLimits =
+                findings.stream().anyMatch(finding -> finding.code().id().startsWith(FILES_AND_LIMITS));
+        return filesOrLimits ? COULD_NOT : FINDINGS;
+    }
+
+    /** The graver of two: what could not be done counts most. */
+    ExitStatus and(ExitStatus other) {
+        return other.number > number ? other : this;
+    }
+}

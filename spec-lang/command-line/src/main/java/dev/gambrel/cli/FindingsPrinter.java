@@ -1,0 +1,31 @@
+package dev.gambrel.cli;
+
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.PlainReport;
+import dev.gambrel.diagnostic.Severity;
+import dev.gambrel.limits.Limits;
+import java.io.PrintStream;
+import java.util.List;
+
+/** Prints findings as text. */
+final class FindingsPrinter {
+    private FindingsPrinter() {}
+
+    static void print(List<Diagnostic> findings, PrintStream to, boolean colour, boolean all) {
+        PlainReport report = new PlainReport(colour ? PlainReport.Paint.ANSI : PlainReport.Paint.NONE);
+        to.print(report.print(findings, all ? Integer.MAX_VALUE : Limits.DEFAULT.shown()));
+    }
+
+    /** "2 errors, 1 warning", or "no findings". */
+    static String count(List<Diagnostic> findings) {
+        StringBuilder out = new StringBuilder();
+        for (Severity severity : Severity.values()) {
+            long count = findings.stream().filter(f -> f.severity() == severity).count();
+            if (count > 0) {
+                out.append(out.isEmpty() ? "" : ", ").append(count).append(' ').append(severity.word());
+                out.append(count == 1 ? "" : "s");
+            }
+        }
+        return out.isEmpty() ? "no findings" : out.toString();
+    }
+}

@@ -1,0 +1,102 @@
+package dev.gambrel.cli;
+
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** The program. Only the verb that is asked for is made ready, so that it starts quickly. */
+public final class Gambrel {
+    static final String NAME = "gambrel";
+    static final String VERSION = "0.1.0";
+
+    private Gambrel() {}
+
+    /**
+     * Runs the program and ends with its exit status.
+     *
+     * @param args a verb and what it takes
+     */
+    public static void main(String[] args) {
+        Console console = System.console();
+        Charset charset = console == null ? StandardCharsets.UTF_8 : console.charset();
+        boolean colour = console != null && System.getenv("NO_COLOR") == null;
+        PrintStream out = stream(FileDescriptor.out, charset);
+        PrintStream err = stream(FileDescriptor.err, charset);
+        ExitStatus status = run(List.of(args), new Terminal(out, err, colour));
+        out.flush();
+        err.flush();
+        if (status != ExitStatus.FINE) {
+            System.exit(status.number());
+        }
+    }
+
+    private static PrintStream stream(FileDescriptor descriptor, Charset charset) {
+        return new PrintStream(new FileOutputStream(descriptor), false, charset);
+    }
+
+    /**
+     * Runs the program.
+     *
+     * @param args a verb and what it takes
+     * @param terminal where to print
+     * @return how it ended
+     */
+    public static ExitStatus run(List<String> args, Terminal terminal) {
+        Optional<Verb> verb = args.isEmpty() ? Optional.empty() : Verbs.named(args.get(0));
+        if (verb.isEmpty()) {
+            return withoutVerb(args, terminal);
+        }
+        CommandLine command = new CommandLine(withHelp(verb.get()));
+        try {
+            ParseResult parsed = command.parseArgs(args.stream().skip(1).toArray(String[]::new));
+            if (parsed.isUsageHelpRequested()) {
+                command.usage(terminal.out());
+                return ExitStatus.FINE;
+            }
+            return verb.get().run(parsed, terminal);
+        } catch (ParameterException wrong) {
+            return wrongUsage(wrong.getMessage(), NAME + " " + verb.get().name() + " --help", terminal);
+        } catch (WrongUsage wrong) {
+            return wrongUsage(wrong.getMessage(), NAME + " " + verb.get().name() + " --help", terminal);
+        }
+    }
+
+    private static CommandSpec withHelp(Verb verb) {
+        CommandSpec spec = verb.spec().name(NAME + " " + verb.name());
+        spec.addOption(CommandLine.Model.OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("Show this help.")
+                .build());
+        return spec;
+    }
+
+    private static ExitStatus withoutVerb(List<String> args, Terminal terminal) {
+        CommandLine all = Verbs.all();
+        boolean asksForHelp = args.isEmpty() || List.of("-h", "--help", "help").contains(args.get(0));
+        if (asksForHelp) {
+            all.usage(terminal.out());
+            return args.isEmpty() ? ExitStatus.WRONG_USAGE : ExitStatus.FINE;
+        }
+        if (Arrays.asList("-V", "--version").contains(args.get(0))) {
+            terminal.out().println(NAME + " " + VERSION);
+            return ExitStatus.FINE;
+        }
+        return wrongUsage("There is no “" + args.get(0) + "” to be done.", NAME + " --help", terminal);
+    }
+
+    private static ExitStatus wrongUsage(String message, String help, Terminal terminal) {
+        terminal.err().println(dev.gambrel.diagnostic.Visible.text(message.replace('\n', ' ')));
+        terminal.err().println("→ See: " + help);
+        return ExitStatus.WRONG_USAGE;
+    }
+}

@@ -1,0 +1,50 @@
+package dev.gambrel.cli;
+
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** All that the program does. */
+final class Verbs {
+    private Verbs() {}
+
+    static Optional<Verb> named(String name) {
+        return switch (name) {
+            case CheckVerb.NAME -> Optional.of(new CheckVerb());
+            case YieldVerb.NAME -> Optional.of(new YieldVerb());
+            case TreeVerb.NAME -> Optional.of(new TreeVerb());
+            case ExplainVerb.NAME -> Optional.of(new ExplainVerb());
+            case CompletionVerb.NAME -> Optional.of(new CompletionVerb());
+            default -> Optional.empty();
+        };
+    }
+
+    static List<String> names() {
+        return List.of(CheckVerb.NAME, YieldVerb.NAME, TreeVerb.NAME, ExplainVerb.NAME, CompletionVerb.NAME);
+    }
+
+    /** The whole program, for its help and its completion. */
+    static CommandLine all() {
+        CommandSpec root = CommandSpec.create().name(Gambrel.NAME);
+        root.usageMessage()
+                .description("Reads how a carcass is cut, checks it, and says what the carcass should give.")
+                .footer(
+                        "",
+                        "Exit status: 0 fine, 1 findings, 2 wrong usage, 3 could not read or a limit was hit.",
+                        "Figures are estimates; knife, saw, temperature and risk material need the usual care",
+                        "and follow local rules.");
+        root.addOption(OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("Show this help.")
+                .build());
+        root.addOption(OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .description("Show the version.")
+                .build());
+        names().forEach(name -> root.addSubcommand(
+                name, new CommandLine(named(name).orElseThrow().spec())));
+        return new CommandLine(root);
+    }
+}

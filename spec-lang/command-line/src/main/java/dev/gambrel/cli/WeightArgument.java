@@ -1,0 +1,71 @@
+package dev.gambrel.cli;
+
+import dev.gambrel.quantity.Dimension;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.Basis;
+import dev.gambrel.yields.CarcassWeight;
+import java.math.BigDecimal;
+
+/** A carcass weight on the command line: "22.4 kg warm", "47 lb 6 oz". Without a basis it is the specification's own. */
+final class WeightArgument {
+    private static final BigDecimal OUNCES_IN_A_POUND = BigDecimal.valueOf(16);
+
+    private final String written;
+    private int at;
+
+    private WeightArgument(String written) {
+        this.written = written;
+    }
+
+    static CarcassWeight parse(String written, Basis otherwise) {
+        return new WeightArgument(written.strip()).weight(otherwise);
+    }
+
+    private CarcassWeight weight(Basis otherwise) {
+        Quantity mass = quantity();
+        if (mass.unit() == Unit.POUND && at < written.length() && Character.isDigit(written.charAt(at))) {
+            Quantity ounces = quantity();
+            if (ounces.unit() != Unit.OUNCE) {
+                throw wrong();
+            }
+            mass = new Quantity(mass.amount().add(ounces.amount().divide(OUNCES_IN_A_POUND)), Unit.POUND);
+        }
+        String rest = written.substring(at);
+        Basis basis = rest.isEmpty() ? otherwise : Basis.of(rest).orElseThrow(this::wrong);
+        return new CarcassWeight(mass, basis);
+    }
+
+    private Quantity quantity() {
+        String number = take(c -> c >= '0' && c <= '9' || c == '.');
+        Unit unit = Unit.of(take(Character::isLetter))
+                .filter(u -> u.dimension() == Dimension.WEIGHT)
+                .orElseThrow(this::wrong);
+        try {
+            BigDecimal amount = new BigDecimal(number);
+            if (number.length() <= Quantity.MAX_DIGITS) {
+                return new Quantity(amount, unit);
+            }
+        } catch (NumberFormatException noNumber) {
+            throw wrong();
+        }
+        throw wrong();
+    }
+
+    private String take(java.util.function.IntPredicate which) {
+        int start = at;
+        while (at < written.length() && which.test(written.charAt(at))) {
+            at++;
+        }
+        String taken = written.substring(start, at);
+        while (at < written.length() && written.charAt(at) == ' ') {
+            at++;
+        }
+        return taken;
+    }
+
+    private WrongUsage wrong() {
+        return new WrongUsage("“" + written + "” is not a carcass weight; write the figure with a point, its unit and"
+                + " its basis, such as \"22.4 kg cold\" or \"47 lb 6 oz warm\".");
+    }
+}

@@ -1,0 +1,145 @@
+package dev.gambrel.cli.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Home;
+import dev.gambrel.tree.Stream;
+import dev.gambrel.yields.Estimate;
+import dev.gambrel.yields.ExpectedYields;
+import dev.gambrel.yields.Interval;
+import dev.gambrel.yields.Outcome;
+import dev.gambrel.yields.PortionYield;
+import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.StreamYield;
+import dev.gambrel.yields.YieldRow;
+import java.io.IOException;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Expected yields as JSON, unrounded. A spread that is not stated is left out. */
+public final class YieldJson {
+    private final JsonGenerator json;
+    private final double perKilogram;
+
+    private YieldJson(JsonGenerator json, Unit unit) {
+        this.json = json;
+        this.perKilogram = 1 / unit.factor().doubleValue();
+    }
+
+    /**
+     * Writes yields.
+     *
+     * @param yields the yields
+     * @param unit the unit of every weight
+     * @return a JSON object, ended by a line feed
+     */
+    public static String write(ExpectedYields yields, Unit unit) {
+        return Canonical.text(json -> new YieldJson(json, unit).write(yields, unit.symbol()));
+    }
+
+    private void write(ExpectedYields yields, String unit) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("format", "gambrel expected yields");
+        json.writeNumberField("version", 1);
+        json.writeStringField("specification", yields.tree().specification().title());
+        json.writeNumberField("revision", yields.tree().specification().revision());
+        json.writeStringField("species", yields.tree().species().name().text());
+        json.writeStringField("unit", unit);
+        json.writeStringField("basis", yields.given().basis().words());
+        json.writeStringField("weighed", yields.given().mass().toString());
+        json.writeArrayFieldStart("parts");
+        for (YieldRow row : yields.rows()) {
+            row(row);
+        }
+        json.writeEndArray();
+        streams(yields);
+        json.writeObjectFieldStart("totals");
+        for (Outcome outcome : Outcome.values()) {
+            json.writeFieldName(outcome.words());
+            estimate(yields.total(outcome));
+        }
+        json.writeEndObject();
+        json.writeArrayFieldStart("portions");
+        for (PortionYield portion : yields.portions()) {
+            portion(portion);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void row(YieldRow row) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("name", row.name());
+        json.writeStringField("kind", row.kind().name().toLowerCase(Locale.ROOT));
+        json.writeArrayFieldStart("path");
+        for (TradeName name : row.path().names()) {
+            json.writeString(name.text());
+        }
+        json.writeEndArray();
+        json.writeNumberField("pieces", row.pieces());
+        weight("allPieces", row.allPieces());
+        weight("onePiece", row.onePiece());
+        if (row.percentOfCutAbove().isPresent()) {
+            json.writeNumberField("percentOfCutAbove", row.percentOfCutAbove().getAsDouble());
+        }
+        if (row.percentOfCarcass().isPresent()) {
+            json.writeNumberField("percentOfCarcass", row.percentOfCarcass().getAsDouble());
+        }
+        if (row.home().isPresent()) {
+            json.writeStringField("goesTo", home(row.home().get()));
+        }
+        json.writeEndObject();
+    }
+
+    private static String home(Home home) {
+        return home instanceof Home.ToStream to ? to.stream().text() : "product";
+    }
+
+    private void streams(ExpectedYields yields) throws IOException {
+        json.writeArrayFieldStart("streams");
+        for (StreamYield stream : yields.streams()) {
+            json.writeStartObject();
+            json.writeStringField("name", stream.stream().name().text());
+            json.writeStringField("kind", stream.stream().kind().words());
+            if (stream.stream().lean() instanceof Stream.Lean.Stated lean) {
+                json.writeNumberField("leanPercent", lean.percent().amount());
+                json.writeStringField("leanJudged", lean.judged().words());
+            }
+            json.writeFieldName("weight");
+            estimate(stream.weight());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void portion(PortionYield portion) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("cut", portion.cut().toString());
+        json.writeStringField("portion", portion.portion().name().text());
+        json.writeNumberField("expectedNumberFromAll", portion.expectedNumberFromAll());
+        json.writeNumberField("expectedRemainderOfAll", portion.expectedRemainderOfAll() * perKilogram);
+        json.writeEndObject();
+    }
+
+    private void weight(String name, Optional<Estimate> weight) throws IOException {
+        if (weight.isPresent()) {
+            json.writeFieldName(name);
+            estimate(weight.get());
+        }
+    }
+
+    private void estimate(Estimate estimate) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("mean", estimate.mean() * perKilogram);
+        if (estimate.spread() instanceof Spread.Stated stated) {
+            json.writeNumberField("sd", stated.standardDeviation() * perKilogram);
+        }
+        Optional<Interval> range = estimate.range95();
+        if (range.isPresent()) {
+            json.writeNumberField("low95", range.get().low() * perKilogram);
+            json.writeNumberField("high95", range.get().high() * perKilogram);
+        }
+        json.writeEndObject();
+    }
+}

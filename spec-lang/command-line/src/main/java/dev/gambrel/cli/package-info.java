@@ -1,0 +1,2 @@
+/** The program {@code gambrel}: verbs, arguments, and what is printed. */
+package dev.gambrel.cli;
