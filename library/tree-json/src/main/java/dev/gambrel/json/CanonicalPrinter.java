@@ -109,8 +109,7 @@ final class CanonicalPrinter {
                     Character.LINE_SEPARATOR,
                     Character.PARAGRAPH_SEPARATOR,
                     Character.PRIVATE_USE,
-                    Character.SURROGATE,
-                    Character.UNASSIGNED -> true;
+                    Character.SURROGATE -> true;
             default -> false;
         };
     }

@@ -38,7 +38,7 @@ final class Findings {
         return new Place.InText(text, span);
     }
 
-    Diagnostic at(JsonCode code, Pointer pointer, Span span) {
+    Diagnostic at(JsonCode code, Located.Pointer pointer, Span span) {
         return Diagnostic.of(code, place(span)).with("at", pointer);
     }
 

@@ -77,7 +77,7 @@ final class LocatedParser {
     }
 
     private Located document(Limits limits) throws Refused {
-        Pointer root = new Pointer.Root();
+        Located.Pointer root = new Located.Pointer.Root();
         try {
             if (parser.nextToken() == null) {
                 throw notJson(root);
@@ -97,7 +97,7 @@ final class LocatedParser {
         }
     }
 
-    private Located value(Pointer pointer, int depth, boolean nodeList) throws IOException, Refused {
+    private Located value(Located.Pointer pointer, int depth, boolean nodeList) throws IOException, Refused {
         int start = offset();
         return switch (parser.currentToken()) {
             case START_OBJECT -> object(pointer, start, depth + 1);
@@ -117,7 +117,7 @@ final class LocatedParser {
         };
     }
 
-    private Located object(Pointer pointer, int start, int depth) throws IOException, Refused {
+    private Located object(Located.Pointer pointer, int start, int depth) throws IOException, Refused {
         checkDepth(pointer, start, depth);
         Map<String, Located.Field> fields = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
@@ -136,11 +136,11 @@ final class LocatedParser {
         return new Located.Fields(pointer, new Span(start, offset() + 1), fields);
     }
 
-    private Located list(Pointer pointer, int start, int depth, boolean ofNodes) throws IOException, Refused {
+    private Located list(Located.Pointer pointer, int start, int depth, boolean ofNodes) throws IOException, Refused {
         checkDepth(pointer, start, depth);
         List<Located> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            Pointer item = pointer.then(items.size());
+            Located.Pointer item = pointer.then(items.size());
             if (ofNodes && ++nodes > nodesAllowed) {
                 throw new Refused(findings.at(JsonCode.TOO_MANY_PARTS, item, new Span(offset(), offset() + 1))
                         .with("allowed", nodesAllowed)
@@ -151,7 +151,7 @@ final class LocatedParser {
         return new Located.Items(pointer, new Span(start, offset() + 1), items);
     }
 
-    private void checkDepth(Pointer pointer, int start, int depth) throws Refused {
+    private void checkDepth(Located.Pointer pointer, int start, int depth) throws Refused {
         if (depth > nesting) {
             throw new Refused(findings.at(JsonCode.NESTED_TOO_DEEP, pointer, new Span(start, start + 1))
                     .with("allowed", nesting)
@@ -159,13 +159,13 @@ final class LocatedParser {
         }
     }
 
-    private Refused notJson(Pointer pointer) {
+    private Refused notJson(Located.Pointer pointer) {
         return new Refused(findings.at(JsonCode.NOT_JSON, pointer, spanHere())
                 .help("Ask the sender for the file again; it may have been cut short or changed on the way."));
     }
 
-    private Pointer here() {
-        Pointer pointer = new Pointer.Root();
+    private Located.Pointer here() {
+        Located.Pointer pointer = new Located.Pointer.Root();
         String path = parser.getParsingContext().pathAsPointer().toString();
         for (String step : path.isEmpty() ? new String[0] : path.substring(1).split("/", -1)) {
             pointer = pointer.then(step.replace("~1", "/").replace("~0", "~"));

@@ -50,7 +50,7 @@ final class ObjectReader {
         if (found != null) {
             return reading.read(found.value(), findings);
         }
-        Pointer pointer = object.pointer().then(field);
+        Located.Pointer pointer = object.pointer().then(field);
         Span brace = new Span(object.span().start(), object.span().start() + 1);
         missing.put(field, findings.at(JsonCode.MISSING_FIELD, pointer, brace).with("allowed", what));
         return reading.read(new Located.Literal(pointer, brace, "null"), findings.muted());

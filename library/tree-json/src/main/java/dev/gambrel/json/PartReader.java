@@ -1,7 +1,6 @@
 package dev.gambrel.json;
 
 import dev.gambrel.quantity.Dimension;
-import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Home;
@@ -12,18 +11,18 @@ import java.util.List;
 
 /** Reads what leaves a cut. */
 final class PartReader {
-    private static final Reading<Part> PART = new Kinds<Part>()
+    private static final Reading<Part> PART = new Readings.Kinds<Part>()
             .or("cut", PartReader::cut)
             .or("bone", PartReader::bone)
             .or("trim", PartReader::trim)
-            .or("loss", in -> new Part.Loss(NameReader.name(in), FigureReader.share(in)))
+            .or("loss", in -> new Part.Loss(DescriptionReader.name(in), FigureReader.share(in)))
             .or("rest", in -> new Part.Rest(home(in, "home")));
 
-    private static final Reading<Home> HOME = new Kinds<Home>()
+    private static final Reading<Home> HOME = new Readings.Kinds<Home>()
             .or("product", in -> new Home.Product())
             .or("stream", in -> new Home.ToStream(in.need("stream", "the name of a stream", Readings::name)));
 
-    private static final Reading<TrimRule> RULE = new Kinds<TrimRule>()
+    private static final Reading<TrimRule> RULE = new Readings.Kinds<TrimRule>()
             .or("fat cover", in -> new TrimRule.FatCover(in.list("limits", Readings.object(PartReader::fatLimit))))
             .or("removal", in -> new TrimRule.Removal(in.need("tissue", "what is taken off", Readings::name)))
             .or("gland removal", in -> new TrimRule.GlandRemoval(in.need("gland", "a gland by name", Readings::name)))
@@ -31,9 +30,6 @@ final class PartReader {
 
     private static final List<TrimRule.Where> WHERES = List.of(TrimRule.Where.values());
     private static final Reading<TrimRule.Where> WHERE = Readings.word(WHERES, TrimRule.Where::words);
-
-    private static final Reading<BoneState> BONE_STATE =
-            Readings.word(List.of(BoneState.BONE_IN, BoneState.PART_BONED, BoneState.BONELESS), BoneState::words);
 
     private PartReader() {}
 
@@ -43,10 +39,10 @@ final class PartReader {
 
     private static Cut cut(ObjectReader in) {
         return new Cut(
-                NameReader.name(in),
+                DescriptionReader.name(in),
                 FigureReader.pieces(in),
                 FigureReader.share(in),
-                in.optional("description", Description.NONE, Readings.object(PartReader::description)),
+                in.optional("description", Description.NONE, Readings.object(DescriptionReader::description)),
                 in.list("parts", PART),
                 home(in, "home"),
                 in.list("portions", Readings.object(PartReader::portion)));
@@ -54,25 +50,15 @@ final class PartReader {
 
     private static Part.Bone bone(ObjectReader in) {
         return new Part.Bone(
-                NameReader.name(in), in.list("bones", Readings::name), FigureReader.share(in), home(in, "home"));
+                DescriptionReader.name(in), in.list("bones", Readings::name), FigureReader.share(in), home(in, "home"));
     }
 
     private static Part.Trim trim(ObjectReader in) {
         return new Part.Trim(
-                NameReader.name(in),
+                DescriptionReader.name(in),
                 in.need("rule", "what is taken off", RULE),
                 FigureReader.share(in),
                 home(in, "home"));
-    }
-
-    private static Description description(ObjectReader in) {
-        return new Description(
-                in.optional("boneState", BoneState.NOT_STATED, BONE_STATE),
-                in.list("contents", Readings::name),
-                in.list("separations", SeparationReader.SEPARATION),
-                in.list("references", NameReader.REFERENCE),
-                in.list("otherNames", NameReader.OTHER_NAME),
-                in.list("notes", Readings::text));
     }
 
     private static Home home(ObjectReader in, String field) {
@@ -81,7 +67,7 @@ final class PartReader {
 
     private static Portion portion(ObjectReader in) {
         return new Portion(
-                NameReader.name(in),
+                DescriptionReader.name(in),
                 in.need("target", "the weight aimed at", FigureReader.expected(Dimension.WEIGHT)),
                 in.optional("range", new Portion.Range.NotStated(), Readings.object(FigureReader::range)),
                 home(in, "remainder"));

@@ -1,8 +1,6 @@
 package dev.gambrel.json;
 
-import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Cut;
-import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
@@ -43,24 +41,10 @@ final class PartWriter {
         return named("cut", cut)
                 .putIfStated("pieces", FigureWriter.pieces(cut.pieces()))
                 .putIfStated("share", FigureWriter.share(cut.share()))
-                .putIfStated("description", description(cut.description()))
+                .putIfStated("description", DescriptionWriter.description(cut.description()))
                 .putUnlessEmpty("parts", cut.parts(), PartWriter::part)
                 .putIfStated("home", home(cut.home()))
                 .putUnlessEmpty("portions", cut.portions(), PartWriter::portion);
-    }
-
-    private static Optional<Canonical> description(Description description) {
-        if (description.equals(Description.NONE)) {
-            return Optional.empty();
-        }
-        BoneState boneState = description.boneState();
-        return Optional.of(Canonical.fields()
-                .putUnlessEmpty("boneState", boneState == BoneState.NOT_STATED ? "" : boneState.words())
-                .putUnlessEmpty("contents", description.contents())
-                .putUnlessEmpty("separations", description.separations(), SeparationWriter::separation)
-                .putUnlessEmpty("references", description.references(), NameWriter::reference)
-                .putUnlessEmpty("otherNames", description.otherNames(), NameWriter::otherName)
-                .putUnlessEmpty("notes", description.notes()));
     }
 
     private static Optional<Canonical> home(Home home) {

@@ -6,7 +6,9 @@ import dev.gambrel.text.TradeName;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /** Readings of single values, lists and objects. */
@@ -149,5 +151,27 @@ final class Readings {
         findings.add(Shown.nearest(text.text(), words)
                 .map(meant -> finding.help(Shown.question(meant)))
                 .orElse(finding));
+    }
+
+    /** Reads an object whose field "kind" says which of several things it is. */
+    static final class Kinds<T> implements Reading<T> {
+        private final Map<String, Function<ObjectReader, ? extends T>> bodies = new LinkedHashMap<>();
+
+        /** With another kind; the first one gives the stand-in. */
+        Kinds<T> or(String kind, Function<ObjectReader, ? extends T> body) {
+            bodies.put(kind, body);
+            return this;
+        }
+
+        @Override
+        public T read(Located value, Findings findings) {
+            return object(this::byKind).read(value, findings);
+        }
+
+        private T byKind(ObjectReader in) {
+            List<String> words = List.copyOf(bodies.keySet());
+            String kind = in.need("kind", Shown.list(words), word(words, Function.identity()));
+            return bodies.get(kind).apply(in.says("kind", kind) ? in : in.givenUp());
+        }
     }
 }

@@ -12,14 +12,14 @@ import java.util.Map;
 final class SpeciesReader {
     private static final Reading<AnatomicalCount> COUNT = Readings.object(FigureReader::count);
     private static final Reading<Piece.Structure> STRUCTURE = Readings.object(
-            in -> new Piece.Structure(NameReader.name(in), in.list("otherNames", NameReader.OTHER_NAME)));
+            in -> new Piece.Structure(DescriptionReader.name(in), in.list("otherNames", DescriptionReader.OTHER_NAME)));
 
     private SpeciesReader() {}
 
     static Species species(ObjectReader in) {
         return new Species(
-                NameReader.name(in),
-                in.list("otherNames", NameReader.OTHER_NAME),
+                DescriptionReader.name(in),
+                in.list("otherNames", DescriptionReader.OTHER_NAME),
                 in.optional("ribs", AnatomicalCount.NOT_STATED, COUNT),
                 in.optional("vertebrae", Map.of(), Readings.object(SpeciesReader::vertebrae)),
                 in.list("pieces", SpeciesReader::piece));
@@ -43,12 +43,12 @@ final class SpeciesReader {
 
     private static Piece piece(ObjectReader in) {
         return new Piece(
-                NameReader.name(in),
-                in.list("otherNames", NameReader.OTHER_NAME),
+                DescriptionReader.name(in),
+                in.list("otherNames", DescriptionReader.OTHER_NAME),
                 FigureReader.pieces(in),
                 in.optional("anatomy", Piece.Anatomy.NONE, Readings.object(SpeciesReader::anatomy)),
                 in.list("published", Readings.object(SpeciesReader::published)),
-                in.list("references", NameReader.REFERENCE),
+                in.list("references", DescriptionReader.REFERENCE),
                 in.list("parts", SpeciesReader::piece));
     }
 

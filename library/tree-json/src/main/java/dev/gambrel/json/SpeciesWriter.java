@@ -14,7 +14,7 @@ final class SpeciesWriter {
     static Canonical species(Species species) {
         return Canonical.fields()
                 .put("name", species.name())
-                .putUnlessEmpty("otherNames", species.otherNames(), NameWriter::otherName)
+                .putUnlessEmpty("otherNames", species.otherNames(), DescriptionWriter::otherName)
                 .putIfStated("ribs", ribs(species.ribs()))
                 .putIfStated("vertebrae", vertebrae(species.vertebrae()))
                 .putUnlessEmpty("pieces", species.pieces(), SpeciesWriter::piece);
@@ -33,11 +33,11 @@ final class SpeciesWriter {
     private static Canonical piece(Piece piece) {
         return Canonical.fields()
                 .put("name", piece.name())
-                .putUnlessEmpty("otherNames", piece.otherNames(), NameWriter::otherName)
+                .putUnlessEmpty("otherNames", piece.otherNames(), DescriptionWriter::otherName)
                 .putIfStated("pieces", FigureWriter.pieces(piece.pieces()))
                 .putIfStated("anatomy", anatomy(piece.anatomy()))
                 .putUnlessEmpty("published", piece.published(), SpeciesWriter::published)
-                .putUnlessEmpty("references", piece.references(), NameWriter::reference)
+                .putUnlessEmpty("references", piece.references(), DescriptionWriter::reference)
                 .putUnlessEmpty("parts", piece.parts(), SpeciesWriter::piece);
     }
 
@@ -54,7 +54,7 @@ final class SpeciesWriter {
     private static Canonical structure(Piece.Structure structure) {
         return Canonical.fields()
                 .put("name", structure.name())
-                .putUnlessEmpty("otherNames", structure.otherNames(), NameWriter::otherName);
+                .putUnlessEmpty("otherNames", structure.otherNames(), DescriptionWriter::otherName);
     }
 
     private static Canonical published(Piece.Published published) {

@@ -94,7 +94,7 @@ final class TreeReader {
 
     private static Stream stream(ObjectReader in) {
         return new Stream(
-                NameReader.name(in),
+                DescriptionReader.name(in),
                 in.need("kind", "saleable, by-product or waste", STREAM_KIND),
                 in.optional("lean", new Stream.Lean.NotStated(), Readings.object(TreeReader::lean)));
     }
@@ -107,7 +107,7 @@ final class TreeReader {
 
     private static Source source(ObjectReader in) {
         return new Source(
-                NameReader.name(in),
+                DescriptionReader.name(in),
                 in.need("kind", "how sure it is", SOURCE_KIND),
                 in.need("citation", "enough to find it again", Readings::text));
     }

@@ -34,6 +34,10 @@ final class Fixtures {
         return resource("marram-hogget.json");
     }
 
+    static String everyKind() {
+        return resource("every-kind.json");
+    }
+
     private static String resource(String name) {
         try (InputStream in = Fixtures.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);

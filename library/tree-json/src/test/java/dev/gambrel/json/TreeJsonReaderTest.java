@@ -205,7 +205,7 @@ class TreeJsonReaderTest {
 
     @Test
     void a_slash_in_a_field_name_is_escaped_in_its_pointer() {
-        Pointer pointer = new Pointer.Root().then("a/b~").then(0);
+        Located.Pointer pointer = new Located.Pointer.Root().then("a/b~").then(0);
         assertEquals("/a~1b~0/0", pointer.toString()); // RFC 6901, section 3
     }
 }

@@ -38,6 +38,13 @@ class TreeJsonWriterTest {
     }
 
     @Test
+    void files_written_by_hand_are_what_the_writer_writes() {
+        for (String json : List.of(Fixtures.lamb(), Fixtures.marramHogget(), Fixtures.everyKind())) {
+            assertEquals(json, TreeJsonWriter.write(Fixtures.read(json).orElseThrow()));
+        }
+    }
+
+    @Test
     void what_is_not_stated_is_left_out() {
         CutTree bare = tree("Marram hogget", new WeightBand.NotStated(), List.of(), List.of());
         assertEquals(Fixtures.SMALLEST, TreeJsonWriter.write(bare));

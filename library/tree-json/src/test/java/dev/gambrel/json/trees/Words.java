@@ -15,9 +15,14 @@ final class Words {
 
     static Arbitrary<TradeName> names() {
         Arbitrary<String> any =
-                Arbitraries.strings().ofMinLength(1).ofMaxLength(12).filter(TradeName::isAcceptable);
+                Arbitraries.strings().ofMinLength(1).ofMaxLength(12).filter(Words::hasLetters);
         return Arbitraries.frequencyOf(Tuple.of(3, Arbitraries.of(SPOKEN)), Tuple.of(1, any))
                 .map(TradeName::of);
+    }
+
+    /** Not even a no-break space alone, which is taken for a name but leaves none. */
+    private static boolean hasLetters(String text) {
+        return TradeName.isAcceptable(text) && !TradeName.of(text).text().isEmpty();
     }
 
     static Arbitrary<List<TradeName>> nameLists() {

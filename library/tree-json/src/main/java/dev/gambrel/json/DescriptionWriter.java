@@ -1,15 +1,44 @@
 package dev.gambrel.json;
 
+import dev.gambrel.tree.BoneState;
+import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Landmark;
+import dev.gambrel.tree.OtherName;
+import dev.gambrel.tree.Reference;
 import dev.gambrel.tree.Separation;
 import dev.gambrel.tree.SkeletonPoint;
 import java.util.Optional;
 
-/** Writes where and with what a cut is parted from its neighbours. */
-final class SeparationWriter {
-    private SeparationWriter() {}
+/** Writes what a cut is, what it is called elsewhere, and where and with what it is parted from its neighbours. */
+final class DescriptionWriter {
+    private DescriptionWriter() {}
 
-    static Canonical separation(Separation separation) {
+    static Optional<Canonical> description(Description description) {
+        if (description.equals(Description.NONE)) {
+            return Optional.empty();
+        }
+        BoneState boneState = description.boneState();
+        return Optional.of(Canonical.fields()
+                .putUnlessEmpty("boneState", boneState == BoneState.NOT_STATED ? "" : boneState.words())
+                .putUnlessEmpty("contents", description.contents())
+                .putUnlessEmpty("separations", description.separations(), DescriptionWriter::separation)
+                .putUnlessEmpty("references", description.references(), DescriptionWriter::reference)
+                .putUnlessEmpty("otherNames", description.otherNames(), DescriptionWriter::otherName)
+                .putUnlessEmpty("notes", description.notes()));
+    }
+
+    static Canonical otherName(OtherName other) {
+        return Canonical.fields().put("name", other.name()).putUnlessEmpty("regions", other.regions());
+    }
+
+    static Canonical reference(Reference reference) {
+        return Canonical.fields()
+                .put("scheme", reference.scheme())
+                .put("number", reference.number())
+                .putUnlessEmpty("edition", reference.edition());
+    }
+
+    private static Canonical separation(Separation separation) {
         return Canonical.fields()
                 .putUnlessEmpty("tools", separation.tools())
                 .putIfStated("landmark", landmark(separation.landmark()));

@@ -1,0 +1,72 @@
+package dev.gambrel.json;
+
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.BoneState;
+import dev.gambrel.tree.Description;
+import dev.gambrel.tree.Landmark;
+import dev.gambrel.tree.OtherName;
+import dev.gambrel.tree.Reference;
+import dev.gambrel.tree.Separation;
+import dev.gambrel.tree.SkeletonPoint;
+import dev.gambrel.tree.SpineRegion;
+import java.util.List;
+
+/** Reads what a cut is, what it is called elsewhere, and where and with what it is parted from its neighbours. */
+final class DescriptionReader {
+    static final Reading<OtherName> OTHER_NAME =
+            Readings.object(in -> new OtherName(name(in), in.list("regions", Readings::text)));
+
+    static final Reading<Reference> REFERENCE = Readings.object(in -> new Reference(
+            in.need("scheme", "who numbers", Readings::name),
+            in.need("number", "the number in quotation marks", Readings::text),
+            in.optional("edition", "", Readings::text)));
+
+    private static final Reading<BoneState> BONE_STATE =
+            Readings.word(List.of(BoneState.BONE_IN, BoneState.PART_BONED, BoneState.BONELESS), BoneState::words);
+
+    private static final Reading<SpineRegion> REGION = Readings.word(List.of(SpineRegion.values()), SpineRegion::words);
+
+    private static final Reading<SkeletonPoint> POINT = new Readings.Kinds<SkeletonPoint>()
+            .or("rib", in -> new SkeletonPoint.Rib(number(in, "number")))
+            .or("last rib", in -> new SkeletonPoint.LastRib())
+            .or("vertebra", in -> new SkeletonPoint.Vertebra(region(in), number(in, "number")))
+            .or("last vertebra", in -> new SkeletonPoint.LastVertebra(region(in)));
+
+    private static final Reading<Landmark> LANDMARK = new Readings.Kinds<Landmark>()
+            .or("between", in -> new Landmark.Between(point(in, "first"), point(in, "second")))
+            .or("ribs", in -> new Landmark.Ribs(number(in, "first"), number(in, "last")))
+            .or("at", in -> new Landmark.At(in.need("place", "a place by name", Readings::name)))
+            .or("along", in -> new Landmark.Along(in.need("line", "a seam or line by name", Readings::name)))
+            .or("in words", in -> new Landmark.InWords(in.need("words", "where it is cut", Readings::text)));
+
+    private static final Reading<Separation> SEPARATION = Readings.object(in -> new Separation(
+            in.list("tools", Readings::text), in.optional("landmark", new Landmark.NotStated(), LANDMARK)));
+
+    private DescriptionReader() {}
+
+    static Description description(ObjectReader in) {
+        return new Description(
+                in.optional("boneState", BoneState.NOT_STATED, BONE_STATE),
+                in.list("contents", Readings::name),
+                in.list("separations", SEPARATION),
+                in.list("references", REFERENCE),
+                in.list("otherNames", OTHER_NAME),
+                in.list("notes", Readings::text));
+    }
+
+    static TradeName name(ObjectReader in) {
+        return in.need("name", "a name", Readings::name);
+    }
+
+    private static SkeletonPoint point(ObjectReader in, String field) {
+        return in.need(field, "a rib or a vertebra", POINT);
+    }
+
+    private static SpineRegion region(ObjectReader in) {
+        return in.need("region", "a region of the spine", REGION);
+    }
+
+    private static int number(ObjectReader in, String field) {
+        return in.need(field, "a whole number", Readings::count);
+    }
+}
