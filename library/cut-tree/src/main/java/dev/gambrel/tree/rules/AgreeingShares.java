@@ -34,7 +34,7 @@ final class AgreeingShares implements Rule {
                     .flatMap(site::shareOf)
                     .map(above -> above * stated.expected().mean());
             double tolerance = ClosedShares.TOLERANCE.doubleValue();
-            if (product.isPresent()
+            if (product.filter(Double::isFinite).isPresent()
                     && Math.abs(product.get() - written.expected().mean()) > tolerance) {
                 Place at = new Place.InTree(site.path().then(part.name()), Aspect.DERIVED_SHARE, i);
                 found.accept(contradiction(at, site, part, written, product.get()));

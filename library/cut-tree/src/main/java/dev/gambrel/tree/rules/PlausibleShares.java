@@ -42,6 +42,12 @@ final class PlausibleShares implements Rule {
 
     private static void checkShare(Expected expected, Place at, Consumer<Diagnostic> found) {
         checkPercent(expected.exactMean(), at, found);
+        if (expected instanceof Expected.PlusMinus spread
+                && spread.deviation().common().compareTo(ALL) > 0) {
+            found.accept(Diagnostic.of(TreeCode.SPREAD_TOO_LARGE, at)
+                    .with("spread", spread.deviation())
+                    .help("A spread is one standard deviation, usually a point or so; look for a slipped point."));
+        }
     }
 
     private static void checkPercent(BigDecimal percent, Place at, Consumer<Diagnostic> found) {

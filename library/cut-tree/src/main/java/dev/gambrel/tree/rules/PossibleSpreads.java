@@ -69,12 +69,16 @@ final class PossibleSpreads implements Rule {
     }
 
     private static Quantity points(double percent) {
-        return Quantity.rounded(new BigDecimal(percent).round(new MathContext(3)).stripTrailingZeros(), Unit.PERCENT);
+        return Quantity.rounded(
+                new BigDecimal(percent).round(new MathContext(3)).stripTrailingZeros(), Unit.PERCENT);
     }
 
+    /** A spread that is itself out of range is another rule's finding. */
     private static OptionalDouble deviation(Part part) {
-        return part.share() instanceof Share.Stated stated
+        OptionalDouble spread = part.share() instanceof Share.Stated stated
                 ? stated.expected().standardDeviation()
                 : OptionalDouble.empty();
+        boolean plausible = spread.isPresent() && spread.getAsDouble() >= 0 && spread.getAsDouble() <= 100;
+        return plausible ? spread : OptionalDouble.empty();
     }
 }

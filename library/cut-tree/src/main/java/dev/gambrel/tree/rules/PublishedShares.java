@@ -52,7 +52,7 @@ final class PublishedShares implements Rule {
         Quantity high = highest(figures);
         boolean isRange = figures.size() > 1 || figures.get(0).expected() instanceof Expected.CentralRange;
         Optional<Double> share = baseSite(site, base, inspection).flatMap(site::shareOf);
-        if (isRange && share.isPresent()) {
+        if (isRange && share.filter(Double::isFinite).isPresent()) {
             double percent = share.get() * 100;
             if (percent < low.value() - halfLastDigit(low) || percent > high.value() + halfLastDigit(high)) {
                 found.accept(outside(site, base, percent, figures, inspection.tree()));
@@ -79,7 +79,9 @@ final class PublishedShares implements Rule {
             Site site, TradeName base, double percent, List<Published> figures, CutTree tree) {
         Diagnostic finding = Diagnostic.of(TreeCode.OUTSIDE_PUBLISHED, site.at(Aspect.SHARE))
                 .with("cut", site.name())
-                .with("share", Quantity.rounded(new BigDecimal(percent).setScale(2, RoundingMode.HALF_UP), Unit.PERCENT))
+                .with(
+                        "share",
+                        Quantity.rounded(new BigDecimal(percent).setScale(2, RoundingMode.HALF_UP), Unit.PERCENT))
                 .with("base", base)
                 .with("low", lowest(figures))
                 .with("high", highest(figures));

@@ -35,6 +35,12 @@ public enum TreeCode implements Code {
     REVERSED_RANGE("G0405", "reversed-range", Severity.ERROR, "The range {low} to {high} runs from high to low."),
     /** A standard deviation below zero. */
     NEGATIVE_SPREAD("G0406", "negative-spread", Severity.ERROR, "A spread of {spread} is less than nothing."),
+    /** A standard deviation larger than what it is a share of. */
+    SPREAD_TOO_LARGE(
+            "G0411",
+            "spread-too-large",
+            Severity.ERROR,
+            "A spread of {spread} is more than the whole cut that varies."),
     /** A weight of nothing or less. */
     WEIGHT_NOT_POSITIVE(
             "G0407", "weight-not-positive", Severity.ERROR, "A weight of {weight} is wanted; it must be more than 0."),
