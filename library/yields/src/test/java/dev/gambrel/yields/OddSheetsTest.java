@@ -34,7 +34,6 @@ class OddSheetsTest {
                 hogget(rest("mince")),
                 hogget(cut("leg", "100"), rest("mince")),
                 hogget(cut("leg", "0 ± 1", cut("topside", "40 ± 2"), rest("mince")), rest("diced")),
-                hogget(cut("leg", "33 ± 1E+300"), rest("mince")),
                 hogget(cut("leg", "33 ± 1E-9000"), cut("loin", "67 ± 1E-9000")),
                 hogget(cut("leg", "1E-9000 ± 1"), rest("mince")),
                 hogget(cut("leg", "60 ± 1"), cut("loin", "40"), trim("glands", "", "waste")),

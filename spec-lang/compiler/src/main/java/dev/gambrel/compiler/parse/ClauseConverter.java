@@ -51,9 +51,7 @@ final class ClauseConverter {
     }
 
     Clause fatLimit(FatLimitContext context) {
-        List<TrimRule.Where> where = context.ANY() != null
-                ? List.of(TrimRule.Where.AT_ANY_POINT)
-                : context.AVERAGE() != null ? List.of(TrimRule.Where.ON_AVERAGE) : List.of();
+        TrimRule.Where where = context.ANY() != null ? TrimRule.Where.AT_ANY_POINT : TrimRule.Where.ON_AVERAGE;
         return new Clause.FatLimit(figures.amount(context.quantity()), where, offsets.of(context));
     }
 

@@ -1,7 +1,7 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.internal.KeywordLexer;
 import dev.gambrel.compiler.internal.grammar.GambrelLexer;
-import java.util.Locale;
 
 /** What a processor calls the pieces of a line. */
 final class FriendlyTokens {
@@ -23,14 +23,7 @@ final class FriendlyTokens {
             case GambrelLexer.RPAREN -> "a bracket )";
             case GambrelLexer.SLASH, GambrelLexer.MINUS, GambrelLexer.STRAY, GambrelLexer.OPEN_STRING -> "";
             case GambrelLexer.NEWLINE, -1 -> "the end of the line";
-            default -> "“" + keyword(type) + "”";
+            default -> "“" + KeywordLexer.word(type) + "”";
         };
-    }
-
-    private static String keyword(int type) {
-        String literal = GambrelLexer.VOCABULARY.getLiteralName(type);
-        return literal == null
-                ? GambrelLexer.VOCABULARY.getSymbolicName(type).toLowerCase(Locale.ROOT)
-                : literal.substring(1, literal.length() - 1);
     }
 }

@@ -71,7 +71,7 @@ final class LineRecovery extends DefaultErrorStrategy {
         };
     }
 
-    private static boolean isKeyword(int type) {
+    static boolean isKeyword(int type) {
         return type >= GambrelLexer.LANGUAGE && type <= GambrelLexer.PUBLISHED;
     }
 

@@ -1,16 +1,16 @@
 package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelLexer;
-import org.antlr.v4.runtime.CommonTokenStream;
+import java.util.List;
 import org.antlr.v4.runtime.Token;
 
 /** Refuses braces that stand too deep, before anything descends into them. */
 final class NestingGuard {
     private NestingGuard() {}
 
-    static boolean passes(CommonTokenStream tokens, int allowed, Offsets offsets, FileReport report) {
+    static boolean passes(List<? extends Token> tokens, int allowed, Offsets offsets, FileReport report) {
         int depth = 0;
-        for (Token token : tokens.getTokens()) {
+        for (Token token : tokens) {
             if (token.getType() == GambrelLexer.LBRACE) {
                 depth++;
                 if (depth > allowed) {

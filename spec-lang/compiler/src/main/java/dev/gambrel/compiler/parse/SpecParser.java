@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import org.antlr.v4.runtime.BailErrorStrategy;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.ListTokenSource;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.PredictionMode;
@@ -47,11 +48,12 @@ public final class SpecParser {
     public SpecFile parse(SourceText text, Consumer<Diagnostic> found) {
         Offsets offsets = new Offsets(text.text());
         FileReport report = new FileReport(text, found);
-        CommonTokenStream tokens = tokens(text);
-        if (!NestingGuard.passes(tokens, limits.nesting(), offsets, report)) {
+        List<? extends Token> words = words(text);
+        if (!NestingGuard.passes(words, limits.nesting(), offsets, report)) {
             return new SpecFile(text, List.of());
         }
-        StrayTokens.report(tokens, offsets, report);
+        StrayTokens.report(words, offsets, report);
+        CommonTokenStream tokens = new CommonTokenStream(new ListTokenSource(LineEnds.complete(words), text.name()));
         try {
             GambrelParser parser = parser(tokens);
             parser.setErrorHandler(new BailErrorStrategy());
@@ -78,12 +80,10 @@ public final class SpecParser {
         return new SpecFile(text, statements);
     }
 
-    private static CommonTokenStream tokens(SourceText text) {
+    private static List<? extends Token> words(SourceText text) {
         GambrelLexer lexer = new GambrelLexer(CharStreams.fromString(text.text(), text.name()));
         lexer.removeErrorListeners();
-        CommonTokenStream tokens = new CommonTokenStream(lexer, Token.DEFAULT_CHANNEL);
-        tokens.fill();
-        return tokens;
+        return lexer.getAllTokens();
     }
 
     private static GambrelParser parser(CommonTokenStream tokens) {

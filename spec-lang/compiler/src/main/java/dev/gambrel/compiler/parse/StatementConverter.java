@@ -1,9 +1,10 @@
 package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelParser.BlockContext;
+import dev.gambrel.compiler.internal.grammar.GambrelParser.BlockLineContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FileContext;
+import dev.gambrel.compiler.internal.grammar.GambrelParser.LineContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.StatementContext;
-import dev.gambrel.compiler.internal.grammar.GambrelParser.StrayBraceContext;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.Name;
@@ -18,7 +19,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
-import org.antlr.v4.runtime.tree.ParseTree;
 
 /** Statements and the braces that hold them. */
 final class StatementConverter {
@@ -41,35 +41,36 @@ final class StatementConverter {
     }
 
     List<Statement> file(FileContext file) {
-        return statements(file.children);
-    }
-
-    private List<Statement> statements(List<ParseTree> children) {
         List<Statement> statements = new ArrayList<>();
-        Token lastOfLine = null;
-        for (ParseTree child : children == null ? List.<ParseTree>of() : children) {
-            if (child instanceof StrayBraceContext brace) {
-                report.add(report.finding(SyntaxCode.STRAY_BRACE, offsets.of(brace))
+        for (LineContext line : file.line()) {
+            if (line.strayBrace() != null) {
+                report.add(report.finding(SyntaxCode.STRAY_BRACE, offsets.of(line.strayBrace()))
                         .help("Take it out, or look above for a cut whose brace { is missing."));
-            } else if (child instanceof BlockContext block) {
-                loneBlock(block, statements);
-            } else if (child instanceof StatementContext statement) {
-                boolean second = lastOfLine != null
-                        && lastOfLine.getLine() == statement.getStart().getLine();
-                convert(statement, second, statements);
-                lastOfLine = statement.getStop();
+            } else if (line.loneBlock() != null) {
+                line.loneBlock().block().forEach(block -> loneBlock(block, statements));
+            } else if (line.statement() != null) {
+                convert(line.statement(), statements);
             }
         }
         return statements;
     }
 
-    private void convert(StatementContext context, boolean secondOnLine, List<Statement> statements) {
+    private List<Statement> block(BlockContext block) {
+        List<Statement> statements = new ArrayList<>();
+        for (BlockLineContext line : block.blockLine()) {
+            if (line.loneBlock() != null) {
+                line.loneBlock().block().forEach(inner -> loneBlock(inner, statements));
+            } else if (line.statement() != null) {
+                convert(line.statement(), statements);
+            }
+        }
+        return statements;
+    }
+
+    private void convert(StatementContext context, List<Statement> statements) {
         List<BlockContext> blocks = context.block();
         if (context.unknownStatement() != null) {
-            statements.add(unknown(context, secondOnLine));
-            return;
-        } else if (secondOnLine) {
-            twoOnALine(context, statements);
+            statements.add(unknown(context));
             return;
         } else if (context.blockHeader() != null) {
             Line line = lines.header(context.blockHeader());
@@ -81,10 +82,6 @@ final class StatementConverter {
         blocks.forEach(block -> loneBlock(block, statements));
     }
 
-    private List<Statement> block(BlockContext block) {
-        return statements(block.children);
-    }
-
     private Declaration declare(StatementContext context, Line line, List<Statement> body) {
         Token start = context.getStart();
         Keyword keyword = Keyword.of(start.getText()).orElseThrow();
@@ -93,27 +90,20 @@ final class StatementConverter {
                 keyword, offsets.of(start), line.names(), line.clauses(), body, unreadable, offsets.of(context));
     }
 
-    private void twoOnALine(StatementContext context, List<Statement> statements) {
-        Token start = context.getStart();
-        report.add(report.finding(SyntaxCode.TWO_ON_A_LINE, offsets.of(start))
-                .with("found", start.getText())
-                .help("If it belongs to what stands before it, put a comma between them.")
-                .help("If not, begin a new line here."));
-        if (!statements.isEmpty() && statements.get(statements.size() - 1) instanceof Declaration before) {
-            statements.set(statements.size() - 1, damagedCopy(before, before.body()));
-        }
-    }
-
     /** Braces that belong to no line are taken as those of the line before, so that nothing follows from one slip. */
     private void loneBlock(BlockContext block, List<Statement> statements) {
         List<Statement> body = block(block);
         Diagnostic finding = report.finding(SyntaxCode.LONE_BLOCK, offsets.of(block.getStart()));
         if (!statements.isEmpty() && statements.get(statements.size() - 1) instanceof Declaration before) {
-            if (before.keyword().hasBraces()) {
-                finding = finding.help("Put the opening brace { at the end of the line that they belong to.");
+            if (before.keyword().hasBraces() && before.body().isEmpty()) {
                 statements.set(statements.size() - 1, damagedCopy(before, body));
+                if (before.damaged()) {
+                    return;
+                }
+                finding = finding.help("Put the opening brace { at the end of the line that they belong to.");
             } else {
-                finding = finding.help("Only cut, species and piece lines have braces; take these out.");
+                finding = finding.help(
+                        "Only cut, species and piece lines have braces, and one pair each; take these out.");
             }
         }
         report.add(finding);
@@ -124,18 +114,10 @@ final class StatementConverter {
                 before.keyword(), before.keywordSpan(), before.names(), before.clauses(), body, true, before.span());
     }
 
-    private Statement unknown(StatementContext context, boolean secondOnLine) {
+    private Statement unknown(StatementContext context) {
         Token start = context.getStart();
-        Diagnostic finding = secondOnLine
-                ? report.finding(SyntaxCode.DOES_NOT_FIT, offsets.of(start))
-                        .with("found", start.getText())
-                        .with("line", "finished")
-                        .help("Put a comma before it if it belongs to the line, or take it out.")
-                : suggestKeyword(
-                        report.finding(SyntaxCode.UNKNOWN_LINE, offsets.of(start))
-                                .with("found", start.getText()),
-                        start);
-        report.add(finding);
+        report.add(suggestKeyword(
+                report.finding(SyntaxCode.UNKNOWN_LINE, offsets.of(start)).with("found", start.getText()), start));
         List<Statement> body = new ArrayList<>();
         context.block().forEach(block -> body.addAll(block(block)));
         return new Statement.Unknown(body, offsets.of(context));

@@ -4,7 +4,6 @@ import dev.gambrel.compiler.internal.grammar.GambrelLexer;
 import java.util.ArrayList;
 import java.util.List;
 import org.antlr.v4.runtime.CommonToken;
-import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.Token;
 
 /**
@@ -14,9 +13,9 @@ import org.antlr.v4.runtime.Token;
 final class StrayTokens {
     private StrayTokens() {}
 
-    static void report(CommonTokenStream tokens, Offsets offsets, FileReport report) {
+    static void report(List<? extends Token> tokens, Offsets offsets, FileReport report) {
         List<Integer> linesReported = new ArrayList<>();
-        for (Token token : tokens.getTokens()) {
+        for (Token token : tokens) {
             if (token.getType() == GambrelLexer.STRAY) {
                 ((CommonToken) token).setChannel(Token.HIDDEN_CHANNEL);
                 if (!linesReported.contains(token.getLine())) {

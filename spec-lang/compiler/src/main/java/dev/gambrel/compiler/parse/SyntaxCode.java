@@ -26,6 +26,9 @@ public enum SyntaxCode implements Code {
     COMMA_IN_NUMBER("G0208", "comma-in-number", "The number {found} has a comma in it."),
     /** A character that the language does not use. */
     STRAY_CHARACTER("G0209", "stray-character", "The character {found} has no meaning here."),
+    /** A fat limit that does not say how it is judged. */
+    LIMIT_WITHOUT_PLACE(
+            "G0705", "limit-without-place", "The limit does not say whether it holds at any point or on average."),
     /** Braces that belong to no line. */
     LONE_BLOCK("G0210", "lone-block", "These braces belong to no line."),
     /** A name that is too long or holds what a name cannot. */

@@ -33,22 +33,44 @@ final class SyntaxMessages {
         Token offending = fault.getOffendingToken();
         if (parser.getRuleContext() instanceof GambrelParser.BlockContext block) {
             report.add(openBrace(block));
-            return;
+        } else if (parser.getRuleContext() instanceof GambrelParser.FatLimitContext limit && limit.MOST() != null) {
+            report.add(limitWithoutPlace(limit));
+        } else {
+            report.add(doesNotFit(parser, fault, offending, statement));
         }
+    }
+
+    private Diagnostic doesNotFit(
+            Parser parser, RecognitionException fault, Token offending, StatementContext statement) {
         Optional<Keyword> keyword = statement == null
                 ? Optional.empty()
                 : Keyword.of(statement.getStart().getText());
         String line = keyword.map(Keyword::word).orElse("specification");
+        if (LineRecovery.isKeyword(offending.getType()) && parser.getRuleContext() instanceof StatementContext) {
+            return twoOnALine(offending);
+        }
         boolean stops = offending.getType() == GambrelLexer.NEWLINE || offending.getType() == Token.EOF;
         Diagnostic finding = stops
                 ? report.finding(SyntaxCode.UNFINISHED_LINE, lastWord(parser, offending))
                 : report.finding(SyntaxCode.DOES_NOT_FIT, offsets.of(offending)).with("found", offending.getText());
-        finding = finding.with("line", line);
-        finding = withExpected(finding, fault.getExpectedTokens(), offending);
-        if (keyword.isPresent()) {
-            finding = finding.help("Such a line goes: " + keyword.get().form());
-        }
-        report.add(finding);
+        finding = withExpected(finding.with("line", line), fault.getExpectedTokens(), offending);
+        return keyword.isPresent()
+                ? finding.help("Such a line goes: " + keyword.get().form())
+                : finding;
+    }
+
+    private Diagnostic twoOnALine(Token second) {
+        return report.finding(SyntaxCode.TWO_ON_A_LINE, offsets.of(second))
+                .with("found", second.getText())
+                .help("If it belongs to what stands before it, put a comma between them.")
+                .help("If not, begin a new line here.");
+    }
+
+    private Diagnostic limitWithoutPlace(GambrelParser.FatLimitContext limit) {
+        return report.finding(
+                        SyntaxCode.LIMIT_WITHOUT_PLACE,
+                        offsets.of(limit.getStart(), limit.MOST().getSymbol()))
+                .help("Write “at any point” or “on average” after the figure: neither follows from the other.");
     }
 
     private Diagnostic openBrace(GambrelParser.BlockContext block) {

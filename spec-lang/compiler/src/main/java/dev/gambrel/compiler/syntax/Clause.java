@@ -149,15 +149,10 @@ public sealed interface Clause {
      * A limit on a fat cover.
      *
      * @param atMost the limit
-     * @param where how it is judged; empty where that was not written
+     * @param where how it is judged
      * @param span the place
      */
-    record FatLimit(Amount atMost, List<TrimRule.Where> where, Span span) implements Clause {
-        /** Copies the list. */
-        public FatLimit {
-            where = List.copyOf(where);
-        }
-    }
+    record FatLimit(Amount atMost, TrimRule.Where where, Span span) implements Clause {}
 
     /**
      * Marks that what is removed is a gland.

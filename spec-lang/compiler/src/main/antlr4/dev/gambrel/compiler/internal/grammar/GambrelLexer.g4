@@ -1,85 +1,29 @@
 /*
  * The words of the language. Every character of a text belongs to some token, so reading words never fails;
  * what does not belong is a token of its own kind and is reported by the parser's adapter.
+ *
+ * Keywords are found by looking a word up, not by the automaton: it stays small, and starts and runs faster.
  */
 lexer grammar GambrelLexer;
 
 options {
-    caseInsensitive = true;
+    superClass = KeywordLexer;
 }
 
-// Statements
-LANGUAGE: 'language';
-USE: 'use';
-SOURCE: 'source';
-SPECIFICATION: 'specification';
-CARCASS: 'carcass' | 'carcase';
-FROM: 'from';
-STREAM: 'stream';
-CUT: 'cut';
-BONE: 'bone';
-MUSCLE: 'muscle';
-GLAND: 'gland';
-TRIM: 'trim';
-REMOVE: 'remove';
-SQUARE: 'square';
-LOSS: 'loss';
-REST: 'rest';
-PORTION: 'portion';
-SEPARATE: 'separate';
-REFERENCE: 'reference';
-NOTE: 'note';
-CONTAINS: 'contains';
-SPECIES: 'species';
-RIBS: 'ribs';
-VERTEBRAE: 'vertebrae';
-PIECE: 'piece';
-PUBLISHED: 'published';
+@header {
+import dev.gambrel.compiler.internal.KeywordLexer;
+}
 
-// Words within statements
-ALONG: 'along';
-ALSO: 'also';
-AND: 'and';
-ANY: 'any';
-AT: 'at';
-AVERAGE: 'average';
-BETWEEN: 'between';
-BONED: 'boned';
-BONELESS: 'boneless';
-BONE_IN: 'bone-in';
-BY: 'by';
-BY_PRODUCT: 'by-product';
-CHEMICAL: 'chemical';
-COMMON: 'common';
-EDITION: 'edition';
-FAT: 'fat';
-FIRST: 'first';
-FOR: 'for';
-IN: 'in';
-JUDGEMENT: 'judgement';
-LAST: 'last';
-LEAN: 'lean';
-MEASURED: 'measured';
-MEMORY: 'memory';
-MOST: 'most';
-OF: 'of';
-OFF: 'off';
-ON: 'on';
-ONE: 'one';
-PART: 'part';
-PER: 'per';
-POINT: 'point';
-PRACTICE: 'practice';
-REMAINDER: 'remainder';
-REVISION: 'revision';
-RIB: 'rib';
-SALEABLE: 'saleable';
-THE: 'the';
-TO: 'to';
-TWO: 'two';
-VERTEBRA: 'vertebra';
-VISUAL: 'visual';
-WASTE: 'waste';
+tokens {
+    // Statements, from LANGUAGE to PUBLISHED
+    LANGUAGE, USE, SOURCE, SPECIFICATION, CARCASS, FROM, STREAM, CUT, BONE, MUSCLE, GLAND, TRIM, REMOVE, SQUARE,
+    LOSS, REST, PORTION, SEPARATE, REFERENCE, NOTE, CONTAINS, SPECIES, RIBS, VERTEBRAE, PIECE, PUBLISHED,
+
+    // Words within statements
+    ALONG, ALSO, AND, ANY, AT, AVERAGE, BETWEEN, BONED, BONELESS, BONE_IN, BY, BY_PRODUCT, CHEMICAL, COMMON,
+    EDITION, FAT, FIRST, FOR, IN, JUDGEMENT, LAST, LEAN, MEASURED, MEMORY, MOST, OF, OFF, ON, ONE, PART, PER,
+    POINT, PRACTICE, REMAINDER, REVISION, RIB, SALEABLE, THE, TO, TWO, VERTEBRA, VISUAL, WASTE
+}
 
 // Signs
 ARROW: '->' | '→';

@@ -9,15 +9,21 @@ options {
     tokenVocab = GambrelLexer;
 }
 
-file: block* (NEWLINE block* | strayBrace block* | statement)* EOF;
+file: line* EOF;
 
-strayBrace: RBRACE;
+line: NEWLINE | statement | loneBlock | strayBrace;
 
 // Any line may be followed by braces here; the compiler tells which lines may have them. So a brace in the wrong place
-// costs one message and not the rest of the file.
-statement: (blockHeader | simpleStatement | unknownStatement) block*;
+// costs one message and not the rest of the file. The adapter puts a line end before a closing brace and at the end.
+statement: (blockHeader | simpleStatement | unknownStatement) block* NEWLINE;
 
-block: LBRACE block* (NEWLINE block* | statement)* RBRACE;
+block: LBRACE blockLine* RBRACE;
+
+blockLine: NEWLINE | statement | loneBlock;
+
+loneBlock: block+ NEWLINE;
+
+strayBrace: RBRACE;
 
 // Statements that may hold others
 blockHeader
@@ -80,7 +86,7 @@ clause
     | BETWEEN quantity AND quantity                                      # betweenClause
     | LOSS name figure?                                                  # lossClause
     | (PUBLISHED | MEASURED | JUDGEMENT | MEMORY | COMMON PRACTICE) STRING # sourceKindClause
-    | WORD nameWord*                                                     # wordsClause
+    | WORD name?                                                         # wordsClause
     ;
 
 // Figures
@@ -94,7 +100,7 @@ unit: PERCENT | IN | WORD;
 
 count: NUMBER (TO NUMBER)?;
 
-fatLimit: (TO | AND) AT MOST quantity (AT ANY POINT | ON AVERAGE)?;
+fatLimit: (TO | AND) AT MOST quantity (AT ANY POINT | ON AVERAGE);
 
 // Where a cut is made
 tools: BY WORD (AND WORD)*;
@@ -119,13 +125,14 @@ itemNumber: NUMBER WORD? | STRING;
 basis: IN? WORD;
 
 // A trade name as spoken: any words, even those of the language, or anything in quotes
-name: nameWord+ | STRING;
-
-nameWord
-    : WORD | LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
-    | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
-    | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BETWEEN | BONED | BONELESS | BONE_IN | BY
-    | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
-    | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
-    | TWO | VERTEBRA | VISUAL | WASTE
+name
+    : (
+        WORD | LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
+        | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
+        | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BETWEEN | BONED | BONELESS | BONE_IN | BY
+        | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
+        | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
+        | TWO | VERTEBRA | VISUAL | WASTE
+    )+
+    | STRING
     ;
