@@ -44,7 +44,7 @@ final class LineConverter {
         } else if (line instanceof ReferenceLineContext c) {
             return plain(c, item(c));
         } else if (line instanceof RemoveLineContext c) {
-            return plain(c, c.GLAND() == null ? List.of() : List.of(glandMark(c.GLAND())));
+            return removal(c);
         } else if (line instanceof TrimLineContext c) {
             return trim(c);
         } else if (line instanceof SquareLineContext c) {
@@ -125,8 +125,21 @@ final class LineConverter {
         return List.of(new Clause.Item(number, edition, offsets.of(item)));
     }
 
-    private Clause glandMark(TerminalNode gland) {
-        return new Clause.GlandMark(offsets.of(gland.getSymbol()));
+    /** "remove gland popliteal": the word gland says what kind of thing the name is of. */
+    private Line removal(RemoveLineContext c) {
+        Line line = plain(c, List.of());
+        boolean marked = c.name() != null
+                && c.name().GLAND().size() > 0
+                && c.name().getChildCount() > 1
+                && c.name().getStart() == c.name().GLAND(0).getSymbol();
+        if (!marked) {
+            return line;
+        }
+        Token second = ((TerminalNode) c.name().getChild(1)).getSymbol();
+        Span span = offsets.of(second, c.name().getStop());
+        List<Clause> said = new ArrayList<>(line.clauses());
+        said.add(new Clause.GlandMark(offsets.of(c.name().getStart())));
+        return new Line(List.of(names.name(names.slice(span), span)), said);
     }
 
     private List<Clause> region(TerminalNode word) {

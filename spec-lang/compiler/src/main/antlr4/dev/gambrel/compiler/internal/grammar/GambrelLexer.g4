@@ -40,7 +40,7 @@ RPAREN: ')';
 NUMBER: DIGIT+ ('.' DIGIT+)? | '.' DIGIT+;
 DECIMAL_COMMA: DIGIT+ (',' DIGIT+)+ ('.' DIGIT+)?;
 
-WORD: LETTER (LETTER | MARK | DIGIT | [-'’.&] (LETTER | DIGIT))*;
+WORD: LETTER (LETTER | DIGIT | [-'’.&] (LETTER | DIGIT))*;
 
 STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])* '"';
 OPEN_STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])*;
@@ -51,5 +51,6 @@ BLANK: [ \t\u00A0]+ -> skip;
 STRAY: .;
 
 fragment DIGIT: [0-9];
-fragment LETTER: [\p{L}°];
-fragment MARK: [\p{M}];
+// Letters of every script with their marks, given as few wide ranges so that the automaton stays small; general
+// punctuation, arrows, mathematical signs and private characters lie outside them. What a name may hold is checked later.
+fragment LETTER: [a-zA-Z°µÀ-ÖØ-öø-\u1FFF\u2C00-\uD7FF\uF900-\u{10FFFF}];

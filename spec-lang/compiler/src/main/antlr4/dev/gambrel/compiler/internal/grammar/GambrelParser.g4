@@ -45,7 +45,7 @@ simpleStatement
     | MUSCLE name tail                                 # muscleLine
     | GLAND name tail                                  # glandLine
     | TRIM FAT fatLimit* figure? tail                  # trimLine
-    | REMOVE (GLAND gland = name | name) figure? tail  # removeLine
+    | REMOVE name figure? tail                         # removeLine
     | SQUARE OFF figure? tail                          # squareLine
     | LOSS name figure? tail                           # lossLine
     | REST tail                                        # restLine
