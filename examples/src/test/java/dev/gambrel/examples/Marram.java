@@ -1,0 +1,52 @@
+package dev.gambrel.examples;
+
+import dev.gambrel.compiler.Compilation;
+import dev.gambrel.compiler.SpecCompiler;
+import dev.gambrel.diagnostic.Result;
+import dev.gambrel.tree.Cut;
+import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Part;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The specifications of Marram Isle Meats. */
+final class Marram {
+    private static final Path FOLDER = Path.of("marram");
+
+    private Marram() {}
+
+    static Path file(String name) {
+        return FOLDER.resolve(name);
+    }
+
+    static Result<Compilation> check(String name) {
+        return new SpecCompiler().compile(file(name));
+    }
+
+    static CutTree tree(String name) {
+        return check(name).orElseThrow().tree();
+    }
+
+    /** Cuts, bones, trims, losses, rests and portions. */
+    static int nodes(List<Part> parts) {
+        int nodes = parts.size();
+        for (Part part : parts) {
+            if (part instanceof Cut cut) {
+                nodes += cut.portions().size() + nodes(cut.parts());
+            }
+        }
+        return nodes;
+    }
+
+    /** How many cuts deep it goes: the carcass is the first level. */
+    static int levels(List<Part> parts) {
+        int below = parts.isEmpty() ? 0 : 1;
+        for (Part part : parts) {
+            if (part instanceof Cut cut) {
+                below = Math.max(
+                        below, cut.portions().isEmpty() ? levels(cut.parts()) : Math.max(2, levels(cut.parts())));
+            }
+        }
+        return 1 + below;
+    }
+}

@@ -1,0 +1,91 @@
+package dev.gambrel.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.gambrel.json.TreeJsonReader;
+import dev.gambrel.json.TreeJsonWriter;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.CutTree;
+import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.table.YieldTable;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.ResourceLock;
+import org.junit.jupiter.api.parallel.Resources;
+
+@ResourceLock(Resources.SYSTEM_OUT)
+class ProgramsTest {
+    private interface Program {
+        void run() throws IOException;
+    }
+
+    @Test
+    void expected_weights_prints_mean_standard_deviation_and_range() throws IOException {
+        // 22 × 0.33 × 0.21, and the exact variance of a product: L. A. Goodman, Journal of the American Statistical
+        // Association 55, 1960.
+        assertEquals("""
+                both topsides: 1.5246 kg
+                standard deviation: 0.0775 kg
+                95 % range: 1.3728 to 1.6764 kg
+                """, printed(() -> ExpectedWeights.main(new String[0])));
+    }
+
+    @Test
+    void a_tree_from_json_gives_the_same_figures_as_the_specification_in_words() throws IOException {
+        byte[] json = Files.readAllBytes(Marram.file("topside.json"));
+        CutTree tree = TreeJsonReader.read("topside.json", json).orElseThrow();
+        assertEquals(printed(() -> ExpectedWeights.main(new String[0])), ExpectedWeights.topsides(tree, "22.0"));
+    }
+
+    @Test
+    void the_json_is_written_as_the_library_writes_it() throws IOException {
+        String json = Files.readString(Marram.file("topside.json"));
+        CutTree tree = TreeJsonReader.read("topside.json", json.getBytes(StandardCharsets.UTF_8))
+                .orElseThrow();
+        assertEquals(json, TreeJsonWriter.write(tree));
+    }
+
+    @Test
+    void tree_from_json_prints_the_table() throws IOException {
+        String path = Marram.file("topside.json").toString();
+        String table = printed(() -> TreeFromJson.main(new String[] {path}));
+        assertTrue(table.startsWith(
+                "Marram hogget topside, revision 1, sheep\nExpected for a cold carcass of 22.000 kg\n"));
+        assertTrue(
+                table.replaceAll(" +", " ").contains("topside 2 1.525 0.762 0.0775 1.373 to 1.676 21.00 6.93 product"),
+                table);
+    }
+
+    @Test
+    void a_house_specification_sent_as_json_gives_the_same_table() {
+        CutTree tree = Marram.tree("hogget.cuts");
+        String sent = TreeJsonWriter.write(tree);
+        String expected = YieldTable.of(Yields.of(tree).forTypicalCarcass().orElseThrow(), Unit.KILOGRAM, 3)
+                .text();
+        assertEquals(expected, TreeFromJson.report("hogget.json", sent.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @Test
+    void a_file_that_is_no_tree_gets_a_finding_and_no_table() {
+        String report = TreeFromJson.report("order.json", "{\"order\": 1}".getBytes(StandardCharsets.UTF_8));
+        assertTrue(report.startsWith("error"), report);
+        assertTrue(report.contains("order.json"), report);
+    }
+
+    private static String printed(Program program) throws IOException {
+        PrintStream before = System.out;
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        System.setOut(new PrintStream(bytes, true, StandardCharsets.UTF_8));
+        try {
+            program.run();
+        } finally {
+            System.setOut(before);
+        }
+        return bytes.toString(StandardCharsets.UTF_8);
+    }
+}
