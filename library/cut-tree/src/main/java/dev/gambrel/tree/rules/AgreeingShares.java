@@ -49,7 +49,7 @@ final class AgreeingShares implements Rule {
                 .with("written", Quantity.rounded(written.expected().exactMean(), Unit.PERCENT))
                 .with("base", written.of())
                 .with("product", worked)
-                .related(site.at(part, Aspect.SHARE), "this share of " + site.name() + " leads to " + worked)
+                .related(site.at(part, Aspect.SHARE), "this share of the " + site.name() + " leads to " + worked)
                 .help("Correct one of the two, or leave the second out: it is worked out from the first.");
     }
 }

@@ -61,7 +61,7 @@ final class BoneBalance implements Rule {
                 if (part instanceof Part.Bone earlier
                         && earlier.bones().stream().anyMatch(b -> pieces.bone(b).equals(Optional.of(known)))) {
                     return finding.related(
-                                    above.at(earlier, Aspect.NAME), "it has left " + above.name() + " here already")
+                                    above.at(earlier, Aspect.NAME), "it has left the " + above.name() + " here already")
                             .help("Take one of the two lines out: a bone leaves once.");
                 }
             }

@@ -17,7 +17,7 @@ final class Homes implements Rule {
             for (Part part : site.parts()) {
                 if (isHomeless(part)) {
                     found.accept(Diagnostic.of(TreeCode.NO_HOME, site.at(part, Aspect.NAME))
-                            .with("part", part instanceof Part.Rest ? "The rest" : part.name())
+                            .with("part", part instanceof Part.Rest ? "rest" : part.name())
                             .with("cut", site.name())
                             .help("Say where it goes, with an arrow and a stream: -> mince"));
                 }

@@ -9,10 +9,14 @@ public enum TreeCode implements Code {
     TOO_MANY_PARTS(
             "G0111", "too-many-parts", Severity.ERROR, "The tree has {found} parts; at most {allowed} are taken."),
     /** Cuts within cuts beyond what is taken. */
-    TOO_DEEP("G0112", "cuts-too-deep", Severity.ERROR, "{part} lies {found} cuts deep; at most {allowed} are taken."),
+    TOO_DEEP(
+            "G0112",
+            "cuts-too-deep",
+            Severity.ERROR,
+            "The {part} lies {found} cuts deep; at most {allowed} are taken."),
 
     /** Two parts of one cut have the same name. */
-    DUPLICATE_PART("G0301", "duplicate-part", Severity.ERROR, "{part} stands twice under {above}."),
+    DUPLICATE_PART("G0301", "duplicate-part", Severity.ERROR, "There are two lines for the {part} under the {above}."),
     /** A stream that nobody declared. */
     UNKNOWN_STREAM("G0302", "unknown-stream", Severity.ERROR, "There is no stream called {stream}."),
     /** Two streams of one name. */
@@ -26,10 +30,13 @@ public enum TreeCode implements Code {
             "G0306",
             "unknown-base",
             Severity.ERROR,
-            "{part} has a share of {base}, which is neither the carcass nor a cut above it."),
+            "A share of the {part} is written of {base}, which is neither the carcass nor a cut above it."),
     /** A name that means two pieces. */
     AMBIGUOUS_NAME(
-            "G0307", "ambiguous-name", Severity.WARNING, "{name} means one piece in one region and another elsewhere."),
+            "G0307",
+            "ambiguous-name",
+            Severity.WARNING,
+            "“{name}” means one piece in one region and another elsewhere."),
 
     /** Low end above high end. */
     REVERSED_RANGE("G0405", "reversed-range", Severity.ERROR, "The range {low} to {high} runs from high to low."),
@@ -43,39 +50,42 @@ public enum TreeCode implements Code {
             "A spread of {spread} is more than the whole cut that varies."),
     /** A weight of nothing or less. */
     WEIGHT_NOT_POSITIVE(
-            "G0407", "weight-not-positive", Severity.ERROR, "A weight of {weight} is wanted; it must be more than 0."),
+            "G0407", "weight-not-positive", Severity.ERROR, "A weight must be more than 0; this one is {weight}."),
 
     /** Shares that do not add up. */
     SUM_NOT_100(
-            "G0501", "sum-not-100", Severity.ERROR, "The parts of {cut} add up to {sum}, which is {gap} too {way}."),
+            "G0501",
+            "sum-not-100",
+            Severity.ERROR,
+            "The parts of the {cut} add up to {sum}, which is {gap} too {way}."),
     /** More than one rest. */
-    TWO_RESTS("G0502", "two-rests", Severity.ERROR, "{cut} has two rests; only one part can take what is left."),
+    TWO_RESTS("G0502", "two-rests", Severity.ERROR, "The {cut} has two rests; only one part can take what is left."),
     /** Nothing left for the rest. */
     NEGATIVE_REST(
             "G0503",
             "negative-rest",
             Severity.ERROR,
-            "The named parts of {cut} already add up to {sum}, so less than nothing is left."),
+            "The named parts of the {cut} already add up to {sum}, so less than nothing is left."),
     /** One spread larger than all others together. */
     IMPOSSIBLE_SPREAD(
             "G0504",
             "impossible-spread",
             Severity.ERROR,
-            "{part} varies by {spread}, more than all other parts of {cut} together, which vary by {others}."),
+            "The spread of the {part} is {spread}, more than those of all other parts of the {cut} together, {others}."),
     /** Only one spread among shares that close. */
     LONE_SPREAD(
             "G0505",
             "lone-spread",
             Severity.WARNING,
-            "Only {part} has a spread; where the parts of {cut} must make 100 %, one cannot vary alone."),
+            "Only for the {part} is a spread written; where the parts of the {cut} must make 100 %, one cannot vary alone."),
     /** Two statements of one share that differ. */
     SHARE_CONTRADICTION(
             "G0506",
             "share-contradiction",
             Severity.ERROR,
-            "{part} is written as {written} of {base}, but the shares on the way make it {product}."),
+            "The share of the {part} is written as {written} of {base}, but the shares on the way make it {product}."),
     /** A part without a figure. */
-    SHARE_MISSING("G0507", "share-missing", Severity.ERROR, "{part} has no share of {above}."),
+    SHARE_MISSING("G0507", "share-missing", Severity.ERROR, "No share of the {above} is written for the {part}."),
     /** Less than nothing or more than all. */
     SHARE_OUT_OF_RANGE(
             "G0508", "share-out-of-range", Severity.ERROR, "A share of {share} is not between 0 % and 100 %."),
@@ -84,17 +94,16 @@ public enum TreeCode implements Code {
             "G0509",
             "divided-and-sent",
             Severity.ERROR,
-            "{cut} is cut up below, so it cannot go whole to {stream} as well."),
+            "The {cut} is cut up below, so it cannot go whole to {stream} as well."),
 
     /** Boneless, with a bone left. */
     BONE_LEFT_IN(
             "G0601",
             "bone-left-in",
             Severity.ERROR,
-            "{cut} is called boneless, but {bones} goes in and never comes out."),
+            "The {cut} is called boneless, but {bones} went in and never came out."),
     /** A bone taken out of a cut that it is not in. */
-    BONE_NEVER_ENTERED(
-            "G0602", "bone-never-entered", Severity.ERROR, "{bone} is taken out of {cut}, but it is not in it."),
+    BONE_NEVER_ENTERED("G0602", "bone-never-entered", Severity.ERROR, "The {cut} has no {bone} in it to take out."),
     /** Not a bone of this animal. */
     UNKNOWN_BONE("G0603", "unknown-bone", Severity.ERROR, "The {species} has no bone called {bone}."),
     /** A rib that the animal does not have. */
@@ -107,32 +116,30 @@ public enum TreeCode implements Code {
             Severity.ERROR,
             "There is no {region} vertebra {number}: the {species} has {count} of them."),
     /** A gland that lies in another part. */
-    GLAND_ELSEWHERE("G0606", "gland-elsewhere", Severity.ERROR, "The {gland} gland lies in the {where}, not in {cut}."),
+    GLAND_ELSEWHERE(
+            "G0606", "gland-elsewhere", Severity.ERROR, "The {gland} gland lies in the {where}, not in the {cut}."),
     /** Not a gland of this animal. */
     UNKNOWN_GLAND("G0607", "unknown-gland", Severity.ERROR, "The {species} has no gland called {gland}."),
     /** A bone that no part takes. */
     BONE_UNACCOUNTED(
-            "G0608",
-            "bone-unaccounted",
-            Severity.WARNING,
-            "The {bone} goes into {cut} and leaves in none of its parts."),
+            "G0608", "bone-unaccounted", Severity.WARNING, "No part of the {cut} takes the {bone} that went into it."),
     /** A pair cut as one, or one as a pair. */
     PIECE_COUNT_DIFFERS(
             "G0609",
             "piece-count-differs",
             Severity.WARNING,
-            "{cut} is written as {written}, but a {species} carcass has {known}."),
+            "The {cut} is written as {written}, but a {species} carcass has {known}."),
     /** Neither bone nor muscle of this animal. */
     UNKNOWN_CONTENTS("G0610", "unknown-contents", Severity.ERROR, "The {species} has no bone or muscle called {name}."),
 
     /** Nobody said where it goes. */
-    NO_HOME("G0701", "no-home", Severity.ERROR, "{part} comes off {cut} and goes nowhere."),
+    NO_HOME("G0701", "no-home", Severity.ERROR, "Nothing says where the {part} of the {cut} goes."),
     /** Nobody said where the remainder goes. */
     REMAINDER_NO_HOME(
             "G0702",
             "remainder-no-home",
             Severity.ERROR,
-            "What is left after the last {portion} of {cut} goes nowhere."),
+            "After the last {portion}, what is left of the {cut} has nowhere to go."),
     /** A target that its own range refuses. */
     TARGET_OUTSIDE_RANGE(
             "G0703",
@@ -144,14 +151,14 @@ public enum TreeCode implements Code {
             "G0704",
             "portion-of-divided",
             Severity.ERROR,
-            "{cut} is cut up below, so no {portion} can be cut from it."),
+            "The {cut} is cut up below, so no {portion} can be cut from it."),
 
     /** Outside what print says. */
     OUTSIDE_PUBLISHED(
             "G0801",
             "outside-published",
             Severity.WARNING,
-            "{cut} is {share} of {base}; published figures run from {low} to {high}.");
+            "The {cut} is {share} of {base}; published figures run from {low} to {high}.");
 
     private final String id;
     private final String slug;

@@ -31,13 +31,13 @@ final class CarcassLowering {
     static Carcass carcass(Located located, List<BasisStep> steps) {
         Clauses clauses = new Clauses(located);
         FileReport report = located.report();
-        Basis basis = clauses.one(Clause.Basis.class, "a basis")
+        Basis basis = clauses.one(Clause.Basis.class, "on what basis it is weighed")
                 .flatMap(written -> basis(written, report))
                 .orElse(Basis.COLD);
         List<String> dressing = clauses.all(Clause.Words.class).stream()
                 .map(Clause.Words::words)
                 .toList();
-        WeightBand band = clauses.one(Clause.Figures.class, "a weight band")
+        WeightBand band = clauses.one(Clause.Figures.class, "what the carcass weighs")
                 .flatMap(figure -> band(figure, report))
                 .orElse(new WeightBand.NotStated());
         clauses.finish();

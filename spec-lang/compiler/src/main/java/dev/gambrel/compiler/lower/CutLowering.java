@@ -43,7 +43,7 @@ final class CutLowering {
         if (share.inDoubt() || located.line().damaged()) {
             doubt.about(path);
         }
-        PieceCount count = clauses.one(Clause.Count.class, "a number of pieces")
+        PieceCount count = clauses.one(Clause.Count.class, "how many there are")
                 .map(Clause.Count::count)
                 .orElse(PieceCount.NOT_STATED);
         Home home = PartLowering.home(clauses, new Home.Product());
@@ -60,7 +60,9 @@ final class CutLowering {
                 .orElse(BoneState.NOT_STATED);
         body.otherNames.addAll(OtherNames.take(clauses));
         SeparationLowering separations = new SeparationLowering(report);
-        clauses.one(Clause.Ribs.class, "its ribs").flatMap(separations::ribs).ifPresent(body.separations::add);
+        clauses.one(Clause.Ribs.class, "which ribs it has")
+                .flatMap(separations::ribs)
+                .ifPresent(body.separations::add);
     }
 
     private void body(Located located, TreePath path, Body body) {

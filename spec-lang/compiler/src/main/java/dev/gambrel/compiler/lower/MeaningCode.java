@@ -10,7 +10,7 @@ public enum MeaningCode implements Code {
     /** Something that such a line does not say. */
     MISPLACED_CLAUSE("G0212", "misplaced-clause", "“{clause}” does not belong in a {line} line."),
     /** Something said twice in one line. */
-    SAID_TWICE("G0213", "said-twice", "This {line} line says {what} twice."),
+    SAID_TWICE("G0213", "said-twice", "This {line} line says twice {what}."),
     /** Something that a line must say. */
     MISSING_CLAUSE("G0217", "missing-clause", "This {line} line does not say {what}."),
     /** No version of the language. */
@@ -50,7 +50,17 @@ public enum MeaningCode implements Code {
     /** A spread or a range where one figure is wanted. */
     NOT_ONE_FIGURE("G0409", "not-one-figure", "One figure is wanted here, without a spread or a range."),
     /** A spread where limits are wanted. */
+<<<<<<< HEAD
     NOT_A_BAND("G0410", "not-a-band", "A band has a lightest and a heaviest weight, not a spread.");
+=======
+    NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight."),
+
+    /** A fat limit that does not say how it is judged. */
+    LIMIT_WITHOUT_PLACE(
+            "G0705",
+            "limit-without-place",
+            "The limit of {limit} does not say whether it holds at any point or on average.");
+>>>>>>> f35e35a6deaa9385676aa8a30b659eebc0cf7e5a
 
     private final String id;
     private final String slug;

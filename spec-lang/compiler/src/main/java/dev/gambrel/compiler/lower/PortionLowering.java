@@ -29,8 +29,9 @@ final class PortionLowering {
                         "what a portion weighs",
                         "Write the weight after its name, such as 180 g.")
                 .flatMap(clause -> figures.expected(clause.figure(), Dimension.WEIGHT));
-        Portion.Range range =
-                clauses.one(Clause.Between.class, "a range").map(this::range).orElse(new Portion.Range.NotStated());
+        Portion.Range range = clauses.one(Clause.Between.class, "what range is accepted")
+                .map(this::range)
+                .orElse(new Portion.Range.NotStated());
         Home unsaid = located.line().damaged() ? new Home.Product() : new Home.NotStated();
         Home remainder = clauses.one(Clause.Remainder.class, "where the remainder goes")
                 .<Home>map(to -> new Home.ToStream(to.stream().text()))

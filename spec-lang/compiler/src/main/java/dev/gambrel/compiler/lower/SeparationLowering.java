@@ -31,9 +31,10 @@ final class SeparationLowering {
 
     Separation separation(Located located) {
         Clauses clauses = new Clauses(located);
-        List<String> tools =
-                clauses.one(Clause.Tools.class, "the tools").map(this::tools).orElse(List.of());
-        Landmark landmark = clauses.one(Clause.At.class, "where")
+        List<String> tools = clauses.one(Clause.Tools.class, "what it is cut with")
+                .map(this::tools)
+                .orElse(List.of());
+        Landmark landmark = clauses.one(Clause.At.class, "where it is cut")
                 .flatMap(at -> landmark(at.landmark()))
                 .orElse(new Landmark.NotStated());
         clauses.finish();

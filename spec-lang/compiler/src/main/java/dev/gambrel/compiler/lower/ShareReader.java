@@ -28,7 +28,9 @@ final class ShareReader {
 
     Read take(Clauses clauses) {
         Optional<Clause.Figures> written = clauses.one(
-                Clause.Figures.class, "a share", clause -> clause.figure().of().isEmpty());
+                Clause.Figures.class,
+                "how large its share is",
+                clause -> clause.figure().of().isEmpty());
         List<Clause.Figures> of = clauses.all(
                 Clause.Figures.class, clause -> !clause.figure().of().isEmpty());
         List<TradeName> sources = Citations.take(clauses);

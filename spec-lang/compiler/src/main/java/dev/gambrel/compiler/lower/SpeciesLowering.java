@@ -71,7 +71,7 @@ final class SpeciesLowering {
         Clauses clauses = new Clauses(new Located(line, report));
         clauses.all(Clause.Region.class);
         clauses.all(Clause.Cites.class);
-        Optional<Clause.Numbers> numbers = clauses.one(Clause.Numbers.class, "a count");
+        Optional<Clause.Numbers> numbers = clauses.one(Clause.Numbers.class, "how many there are");
         clauses.finish();
         return numbers.flatMap(n -> figures.count(n.first(), n.span(), 1, MOST_BONES)
                 .flatMap(least -> figures.count(n.last(), n.span(), least, MOST_BONES)
@@ -91,7 +91,7 @@ final class SpeciesLowering {
 
     private Piece piece(Declaration line) {
         Clauses clauses = new Clauses(new Located(line, report));
-        PieceCount count = clauses.one(Clause.Count.class, "a number of pieces")
+        PieceCount count = clauses.one(Clause.Count.class, "how many there are")
                 .map(Clause.Count::count)
                 .orElse(PieceCount.NOT_STATED);
         List<OtherName> others = OtherNames.take(clauses);

@@ -64,9 +64,10 @@ final class TreeLowering {
 
     private Specification specification(Located located) {
         Clauses clauses = new Clauses(located);
-        String title =
-                clauses.one(Clause.Text.class, "a title").map(Clause.Text::text).orElse("");
-        int revision = clauses.one(Clause.Numbers.class, "a revision")
+        String title = clauses.one(Clause.Text.class, "what it is called")
+                .map(Clause.Text::text)
+                .orElse("");
+        int revision = clauses.one(Clause.Numbers.class, "which revision it is")
                 .flatMap(number ->
                         new FigureReader(located.report()).count(number.first(), number.span(), 1, MOST_REVISIONS))
                 .orElse(1);

@@ -38,7 +38,8 @@ final class StrayTokens {
             case "½", "¼", "¾" -> finding.help("Write the fraction with a slash, such as 1/2 in.");
             case "“", "”", "„", "'", "‘" ->
                 finding.help("Quotations are written with straight double marks: \"like this\".");
-            case "#", ";" -> finding.help("A comment begins with two slashes: // like this");
+            case "#", ";" ->
+                finding.help("Lines end by themselves, and a comment begins with two slashes: // like this");
             case "=", ":" -> finding.help("Leave it out: a name and its figure stand side by side.");
             case "~" -> finding.help("Write the spread out: 15 % ± 0.8 %");
             default -> finding.help("Leave it out, or put the name that holds it in quotation marks.");

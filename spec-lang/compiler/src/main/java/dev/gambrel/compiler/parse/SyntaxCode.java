@@ -9,7 +9,7 @@ public enum SyntaxCode implements Code {
     TOO_DEEP("G0104", "too-deep", "Braces stand {found} deep here; at most {allowed} are taken."),
 
     /** A word in a place where it means nothing. */
-    DOES_NOT_FIT("G0201", "does-not-fit", "“{found}” does not fit here in a {line} line."),
+    DOES_NOT_FIT("G0201", "does-not-fit", "“{found}” does not fit here."),
     /** A line that begins with no keyword. */
     UNKNOWN_LINE("G0202", "unknown-line", "No line begins with “{found}”."),
     /** A line that stops before it is complete. */

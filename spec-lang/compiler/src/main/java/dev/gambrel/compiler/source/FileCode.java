@@ -18,9 +18,9 @@ public enum FileCode implements Code {
     /** The file lies elsewhere. */
     OUTSIDE("G0107", "use-outside", "“{file}” lies outside the folder of this specification."),
     /** No such file. */
-    MISSING("G0108", "use-missing", "There is no file “{file}” here."),
+    MISSING("G0108", "use-missing", "There is no specification file “{file}” here."),
     /** A file that uses itself in the end. */
-    CIRCULAR("G0109", "use-circular", "“{file}” is already being read: it uses itself in the end."),
+    CIRCULAR("G0109", "use-circular", "“{file}” uses itself in the end."),
     /** Files that use files beyond what is taken. */
     TOO_DEEP("G0110", "use-too-deep", "Files use files {found} deep here; at most {allowed} are taken."),
     /** No such part of the catalogue. */
