@@ -50,17 +50,7 @@ public enum MeaningCode implements Code {
     /** A spread or a range where one figure is wanted. */
     NOT_ONE_FIGURE("G0409", "not-one-figure", "One figure is wanted here, without a spread or a range."),
     /** A spread where limits are wanted. */
-<<<<<<< HEAD
     NOT_A_BAND("G0410", "not-a-band", "A band has a lightest and a heaviest weight, not a spread.");
-=======
-    NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight."),
-
-    /** A fat limit that does not say how it is judged. */
-    LIMIT_WITHOUT_PLACE(
-            "G0705",
-            "limit-without-place",
-            "The limit of {limit} does not say whether it holds at any point or on average.");
->>>>>>> f35e35a6deaa9385676aa8a30b659eebc0cf7e5a
 
     private final String id;
     private final String slug;
