@@ -50,7 +50,7 @@ public enum MeaningCode implements Code {
     /** A spread or a range where one figure is wanted. */
     NOT_ONE_FIGURE("G0409", "not-one-figure", "One figure is wanted here, without a spread or a range."),
     /** A spread where limits are wanted. */
-    NOT_A_BAND("G0410", "not-a-band", "A band has a lightest and a heaviest weight, not a spread.");
+    NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight.");
 
     private final String id;
     private final String slug;

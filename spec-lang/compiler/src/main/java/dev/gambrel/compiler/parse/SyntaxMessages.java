@@ -53,7 +53,9 @@ final class SyntaxMessages {
         Diagnostic finding = stops
                 ? report.finding(SyntaxCode.UNFINISHED_LINE, lastWord(parser, offending))
                 : report.finding(SyntaxCode.DOES_NOT_FIT, offsets.of(offending)).with("found", offending.getText());
-        finding = withExpected(finding.with("line", line), fault.getExpectedTokens(), offending);
+        finding = parser.getRuleContext() instanceof StatementContext
+                ? finding.with("line", line).help("Put a comma before it if it belongs to the line, or take it out.")
+                : withExpected(finding.with("line", line), fault.getExpectedTokens(), offending);
         return keyword.isPresent()
                 ? finding.help("Such a line goes: " + keyword.get().form())
                 : finding;
