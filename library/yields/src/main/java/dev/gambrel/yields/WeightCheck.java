@@ -49,7 +49,7 @@ final class WeightCheck {
                 .with("wanted", wanted.words())
                 .help("Give the weight " + wanted.words() + ".");
         return given.compareTo(wanted) < 0
-                ? found.help("Or write in the carcass declaration what is lost: " + stepLine(given, wanted))
+                ? found.help("Or write a line that says what is lost: " + stepLine(given, wanted))
                 : found;
     }
 

@@ -3,6 +3,7 @@ package dev.gambrel.cli;
 import dev.gambrel.cli.json.DiagnosticJson;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.diagnostic.Visible;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,7 +56,7 @@ final class CheckVerb implements Verb {
             terminal.out()
                     .print(result.value()
                             .map(read -> Summary.of(read, result.diagnostics()))
-                            .orElseGet(() -> dev.gambrel.diagnostic.Visible.text(file) + ": "
+                            .orElseGet(() -> Visible.text(file) + ": "
                                     + FindingsPrinter.count(result.diagnostics()) + ".\n"
                                     + "→ More about a finding: gambrel explain "
                                     + result.diagnostics().get(0).code().id() + "\n"));

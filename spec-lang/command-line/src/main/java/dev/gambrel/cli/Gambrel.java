@@ -1,5 +1,6 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.diagnostic.Visible;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -73,6 +74,7 @@ public final class Gambrel {
 
     private static CommandSpec withHelp(Verb verb) {
         CommandSpec spec = verb.spec().name(NAME + " " + verb.name());
+        spec.usageMessage().width(Verbs.WIDTH);
         spec.addOption(CommandLine.Model.OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
                 .description("Show this help.")
@@ -95,7 +97,7 @@ public final class Gambrel {
     }
 
     private static ExitStatus wrongUsage(String message, String help, Terminal terminal) {
-        terminal.err().println(dev.gambrel.diagnostic.Visible.text(message.replace('\n', ' ')));
+        terminal.err().println(Visible.text(message.replace('\n', ' ')));
         terminal.err().println("→ See: " + help);
         return ExitStatus.WRONG_USAGE;
     }

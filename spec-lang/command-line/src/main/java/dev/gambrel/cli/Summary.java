@@ -11,14 +11,22 @@ import java.util.List;
 final class Summary {
     private Summary() {}
 
+    /** Title, revision and species, then what was checked. */
     static String of(SpecFileReader.Read read, List<Diagnostic> findings) {
         CutTree tree = read.tree();
-        String files = read.files() == 1 ? "1 file" : read.files() + " files";
         return Visible.text(tree.specification().title()) + ", revision "
-                + tree.specification().revision() + ", for " + tree.species().name() + "\n"
-                + "Checked: " + parts(tree.parts()) + " parts, " + levels(tree.parts()) + " levels deep, in " + files
-                + "; shares that close, spreads, bones in and out, landmarks, glands, streams and"
-                + " published figures: " + FindingsPrinter.count(findings) + ".\n";
+                + tree.specification().revision() + ", for " + tree.species().name() + "\n" + checked(read, findings);
+    }
+
+    /** What was checked. */
+    static String checked(SpecFileReader.Read read, List<Diagnostic> findings) {
+        List<Part> parts = read.tree().parts();
+        String files = read.files() == 1 ? "1 file" : read.files() + " files";
+        return "Checked: " + parts(parts) + " parts on " + (1 + levels(parts)) + " levels, the carcass counted, in "
+                + files
+                + ".\nShares close, spreads are possible, bones go in and come out, landmarks and glands are where\n"
+                + "they belong, every gram has a home, published figures agree: " + FindingsPrinter.count(findings)
+                + ".\n";
     }
 
     private static int parts(List<Part> parts) {

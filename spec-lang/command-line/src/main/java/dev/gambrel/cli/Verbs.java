@@ -8,6 +8,9 @@ import picocli.CommandLine.Model.OptionSpec;
 
 /** All that the program does. */
 final class Verbs {
+    /** Columns of help. */
+    static final int WIDTH = 110;
+
     private Verbs() {}
 
     static Optional<Verb> named(String name) {
@@ -29,6 +32,7 @@ final class Verbs {
     static CommandLine all() {
         CommandSpec root = CommandSpec.create().name(Gambrel.NAME);
         root.usageMessage()
+                .width(WIDTH)
                 .description("Reads how a carcass is cut, checks it, and says what the carcass should give.")
                 .footer(
                         "",

@@ -78,7 +78,6 @@ final class YieldVerb implements Verb {
         if (yields.isEmpty()) {
             return ExitStatus.of(findings);
         }
-        String summary = Summary.of(read.get(), findings);
         switch (form) {
             case TEXT ->
                 terminal.out()

@@ -62,7 +62,7 @@ final class CarcassLowering {
             var finding =
                     report.finding(MeaningCode.UNKNOWN_BASIS, written.span()).with("basis", written.words());
             report.add(NearestName.of(written.words(), BASES)
-                    .map(near -> finding.help("Did you mean “" + near + "”?"))
+                    .map(near -> report.didYouMean(finding, written.span(), near))
                     .orElse(finding.help("A weight is live, in skin, warm or cold.")));
         }
         return basis;

@@ -98,7 +98,7 @@ final class Clauses {
                     .with("clause", written)
                     .with("line", line.keyword().word());
             report.add(NearestName.of(clause instanceof Clause.Words ? written : "", PHRASES)
-                    .map(near -> finding.help("Did you mean “" + near + "”?"))
+                    .map(near -> report.didYouMean(finding, span, near))
                     .orElse(finding)
                     .help("Such a line goes: " + line.keyword().form()));
         }

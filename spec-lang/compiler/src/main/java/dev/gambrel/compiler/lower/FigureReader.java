@@ -105,8 +105,12 @@ final class FigureReader {
             }
         }
         Optional<TradeName> near = NearestName.of(term.unit(), symbols);
-        return near.map(name -> finding.help("Did you mean “" + name + "”?"))
+        return near.map(name -> report.didYouMean(finding, unitSpan(term), name))
                 .orElseGet(() -> finding.help("Units that fit here: " + dimension.unitSymbols() + "."));
+    }
+
+    private static Span unitSpan(Amount.Term term) {
+        return new Span(term.span().end() - term.unit().length(), term.span().end());
     }
 
     private Optional<Quantity> together(Amount amount, Quantity first, Quantity second) {

@@ -56,7 +56,7 @@ final class SeparationLowering {
                 Diagnostic finding =
                         report.finding(MeaningCode.UNKNOWN_TOOL, tool.span()).with("tool", tool.text());
                 report.add(NearestName.of(tool.text(), TOOLS)
-                        .map(near -> finding.help("Did you mean “" + near + "”?"))
+                        .map(near -> report.didYouMean(finding, tool.span(), near))
                         .orElse(finding.help("The tools are knife, saw, hand and cleaver.")));
             }
         }

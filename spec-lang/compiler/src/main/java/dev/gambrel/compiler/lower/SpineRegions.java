@@ -22,7 +22,7 @@ final class SpineRegions {
             Diagnostic finding =
                     report.finding(MeaningCode.UNKNOWN_REGION, span).with("region", word);
             report.add(NearestName.of(word, known)
-                    .map(near -> finding.help("Did you mean “" + near + "”?"))
+                    .map(near -> report.didYouMean(finding, span, near))
                     .orElse(finding.help("The regions are cervical, thoracic, lumbar, sacral and caudal.")));
         }
         return region;

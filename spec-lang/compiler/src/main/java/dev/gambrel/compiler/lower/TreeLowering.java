@@ -99,7 +99,7 @@ final class TreeLowering {
             Diagnostic finding =
                     report.finding(MeaningCode.UNKNOWN_SPECIES, written.span()).with("species", name);
             report.add(NearestName.of(name, known)
-                    .map(near -> finding.help("Did you mean “" + near + "”?"))
+                    .map(near -> report.didYouMean(finding, written.span(), near))
                     .orElse(finding.help("Take it from the catalogue with: use \"catalogue:" + name.key() + "\""))
                     .help("Or declare the animal in a species line of your own."));
         }

@@ -2,9 +2,11 @@ package dev.gambrel.compiler.parse;
 
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Fix;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.text.Span;
+import dev.gambrel.text.TradeName;
 import java.util.function.Consumer;
 
 /**
@@ -33,6 +35,18 @@ public record FileReport(SourceText text, Consumer<Diagnostic> found) {
      */
     public Diagnostic finding(Code code, Span span) {
         return Diagnostic.of(code, at(span));
+    }
+
+    /**
+     * A finding that offers the word that was probably meant.
+     *
+     * @param finding the finding
+     * @param span what would be replaced
+     * @param near what was probably meant
+     * @return the finding with the question and the change
+     */
+    public Diagnostic didYouMean(Diagnostic finding, Span span, TradeName near) {
+        return finding.help("Did you mean “" + near + "”?").fix(new Fix(at(span), near.text(), false));
     }
 
     /**

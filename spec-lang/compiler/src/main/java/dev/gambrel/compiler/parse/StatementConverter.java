@@ -123,10 +123,10 @@ final class StatementConverter {
         return new Statement.Unknown(body, offsets.of(context));
     }
 
-    private static Diagnostic suggestKeyword(Diagnostic finding, Token start) {
+    private Diagnostic suggestKeyword(Diagnostic finding, Token start) {
         Optional<TradeName> near = NearestName.of(start.getText(), Keyword.names());
         if (near.isPresent()) {
-            return finding.help("Did you mean “" + near.get() + "”?");
+            return report.didYouMean(finding, offsets.of(start), near.get());
         }
         return finding.help("Every line begins with a word of the language, such as cut, trim, bone, loss or rest.")
                 .help("If it goes on from the line before, end that line with a comma.");

@@ -90,7 +90,7 @@ final class SyntaxMessages {
         return offsets.of(offending);
     }
 
-    private static Diagnostic withExpected(Diagnostic finding, IntervalSet expected, Token offending) {
+    private Diagnostic withExpected(Diagnostic finding, IntervalSet expected, Token offending) {
         Set<String> words = new LinkedHashSet<>();
         if (expected != null) {
             expected.toList().forEach(type -> words.add(FriendlyTokens.words(type)));
@@ -101,7 +101,7 @@ final class SyntaxMessages {
                 .toList();
         Optional<TradeName> near = NearestName.of(offending.getText(), keywords);
         if (near.isPresent() && !words.contains("a name")) {
-            return finding.help("Did you mean “" + near.get() + "”?");
+            return report.didYouMean(finding, offsets.of(offending), near.get());
         }
         words.remove("");
         return words.isEmpty() || words.size() > MOST_ALTERNATIVES
