@@ -101,7 +101,7 @@ class CarcassWeightTest {
         assertEquals(
                 List.of(
                         "Give the weight cold.",
-                        "Or write in the carcass declaration what is lost: `from warm to cold, loss chill shrink 2 % ± 0.4"
+                        "Or write a line that says what is lost: `from warm to cold, loss chill shrink 2 % ± 0.4"
                                 + " %`, with your own figures."),
                 found.help());
     }

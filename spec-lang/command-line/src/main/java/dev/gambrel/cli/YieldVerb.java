@@ -81,8 +81,8 @@ final class YieldVerb implements Verb {
         switch (form) {
             case TEXT ->
                 terminal.out()
-                        .print(summary + "\n"
-                                + YieldTable.of(yields.get(), unit, decimals).text());
+                        .print(YieldTable.of(yields.get(), unit, decimals).text() + "\n"
+                                + Summary.checked(read.get(), findings) + "\n" + Cautions.TEXT);
             case CSV ->
                 terminal.out().print(YieldTable.of(yields.get(), unit, decimals).csv());
             case JSON -> terminal.out().print(YieldJson.write(yields.get(), unit));
