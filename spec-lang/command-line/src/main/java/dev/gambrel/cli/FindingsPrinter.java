@@ -16,7 +16,7 @@ final class FindingsPrinter {
         to.print(report.print(findings, all ? Integer.MAX_VALUE : Limits.DEFAULT.shown()));
     }
 
-    /** "2 errors, 1 warning", or "no findings". */
+    /** "2 errors, 1 warning", or "none". */
     static String count(List<Diagnostic> findings) {
         StringBuilder out = new StringBuilder();
         for (Severity severity : Severity.values()) {
@@ -26,6 +26,6 @@ final class FindingsPrinter {
                 out.append(count == 1 ? "" : "s");
             }
         }
-        return out.isEmpty() ? "no findings" : out.toString();
+        return out.isEmpty() ? "none" : out.toString();
     }
 }

@@ -23,10 +23,8 @@ final class Summary {
         List<Part> parts = read.tree().parts();
         String files = read.files() == 1 ? "1 file" : read.files() + " files";
         return "Checked: " + parts(parts) + " parts on " + (1 + levels(parts)) + " levels, the carcass counted, in "
-                + files
-                + ".\nShares close, spreads are possible, bones go in and come out, landmarks and glands are where\n"
-                + "they belong, every gram has a home, published figures agree: " + FindingsPrinter.count(findings)
-                + ".\n";
+                + files + ": shares and their spreads, bones in\nand out, landmarks, glands, where every gram goes, "
+                + "published figures. Findings: " + FindingsPrinter.count(findings) + ".\n";
     }
 
     private static int parts(List<Part> parts) {
