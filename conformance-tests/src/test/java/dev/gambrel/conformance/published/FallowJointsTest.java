@@ -22,7 +22,9 @@ class FallowJointsTest {
     void the_printed_joints_make_100_7_per_cent() {
         // FALLOWNZ, means of 24 bucks: 12.6 + 15.4 + 17.8 + 15.5 + 39.4.
         assertEquals("sum-not-100", finding.code().slug());
-        assertEquals("The parts of carcass add up to 100.7 %, which is 0.7 points too much.", finding.message());
+        assertEquals("100.7 %", PublishedTable.argument("sum", finding));
+        assertEquals("0.7 points", PublishedTable.argument("gap", finding));
+        assertEquals("much", PublishedTable.argument("way", finding));
     }
 
     @Test

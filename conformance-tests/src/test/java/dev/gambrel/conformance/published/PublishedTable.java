@@ -3,6 +3,7 @@ package dev.gambrel.conformance.published;
 import dev.gambrel.compiler.Compilation;
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.compiler.source.Sources;
+import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
@@ -36,6 +37,15 @@ record PublishedTable(CutTree tree) {
 
     static Result<Compilation> check(String file, String text) {
         return new SpecCompiler().compile(new SourceText(file, text), Sources.none());
+    }
+
+    /** A value that a finding tells, by its name. */
+    static String argument(String name, Diagnostic finding) {
+        return finding.arguments().stream()
+                .filter(argument -> argument.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .shown();
     }
 
     WeighedCarcass weighed(String amount, Unit unit, Basis basis) {
