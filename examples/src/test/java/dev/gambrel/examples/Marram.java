@@ -38,15 +38,15 @@ final class Marram {
         return nodes;
     }
 
-    /** How many cuts deep it goes: the carcass is the first level. */
+    /** How many levels lie below the carcass. */
     static int levels(List<Part> parts) {
-        int below = parts.isEmpty() ? 0 : 1;
+        int deepest = 0;
         for (Part part : parts) {
-            if (part instanceof Cut cut) {
-                below = Math.max(
-                        below, cut.portions().isEmpty() ? levels(cut.parts()) : Math.max(2, levels(cut.parts())));
-            }
+            int below = part instanceof Cut cut
+                    ? Math.max(levels(cut.parts()), cut.portions().isEmpty() ? 0 : 1)
+                    : 0;
+            deepest = Math.max(deepest, 1 + below);
         }
-        return 1 + below;
+        return deepest;
     }
 }
