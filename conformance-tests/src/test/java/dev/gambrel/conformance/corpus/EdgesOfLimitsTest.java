@@ -1,6 +1,8 @@
 package dev.gambrel.conformance.corpus;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.compiler.source.Sources;
@@ -38,11 +40,8 @@ class EdgesOfLimitsTest {
     @Test
     void a_hundred_braces_are_read_and_one_more_is_not() {
         String braces = "{\n".repeat(100) + "}\n".repeat(100);
-        assertEquals(
-                "G0210", codes("language 1\nrest " + braces, Limits.DEFAULT).substring(0, 5));
-        assertEquals(
-                "G0104",
-                codes("language 1\nrest {" + braces + "}", Limits.DEFAULT).substring(0, 5));
+        assertFalse(codes("language 1\nrest " + braces, Limits.DEFAULT).contains("G0104"));
+        assertTrue(codes("language 1\nrest {" + braces + "}", Limits.DEFAULT).contains("G0104"));
     }
 
     @Test

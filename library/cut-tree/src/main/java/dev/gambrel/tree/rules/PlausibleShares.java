@@ -56,7 +56,7 @@ final class PlausibleShares implements Rule {
                     Diagnostic.of(TreeCode.SHARE_OUT_OF_RANGE, at)
                             .with("share", Quantity.rounded(percent, Unit.PERCENT))
                             .help(
-                                    "A share is of the cut that the line stands under; look for a slipped point or a missing one."));
+                                    "Nothing is less than none or more than all of what it is a share of; look for a slipped point."));
         }
     }
 }

@@ -138,7 +138,7 @@ final class FigureReader {
                 .with("number", written.length() > 40 ? written.substring(0, 40) + "…" : written)
                 .with("least", least)
                 .with("most", most)
-                .help("Write a whole number."));
+                .help("Write a whole number; of two, the lower one first."));
         return Optional.empty();
     }
 }

@@ -1,0 +1,86 @@
+package dev.gambrel.conformance.corpus;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.gambrel.cli.Codes;
+import dev.gambrel.compiler.SpecCompiler;
+import dev.gambrel.compiler.lower.MeaningCode;
+import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.compiler.source.FileCode;
+import dev.gambrel.diagnostic.Code;
+import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Place;
+import dev.gambrel.json.JsonCode;
+import dev.gambrel.yields.YieldCode;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every kind of finding is in the corpus, at an exact place in a text. */
+class EveryCodeHasACaseTest {
+    /** What cannot be underlined, and why. */
+    private static final Map<Code, String> EXEMPT = Map.of(
+            FileCode.TOO_MANY_LINES, "it is found of a file as a whole",
+            MeaningCode.NO_LANGUAGE, "what is not there has no words; the first character is marked",
+            MeaningCode.NO_SPECIFICATION, "what is not there has no words; the first character is marked",
+            MeaningCode.NO_CARCASS, "what is not there has no words; the first character is marked",
+            MeaningCode.NOT_ONE_FIGURE, "nothing reports it yet",
+            SyntaxCode.TOO_DEEP, "it is among the known faults, since more is found with it than should be");
+
+    @Test
+    void every_kind_of_finding_underlines_words_of_some_case(@TempDir Path temporary) {
+        Set<String> underlined = new TreeSet<>();
+        cases(temporary)
+                .flatMap(List::stream)
+                .filter(finding -> isUnderlined(finding.place()))
+                .forEach(finding -> underlined.add(finding.code().id()));
+        Set<String> wanted = new TreeSet<>();
+        Codes.all().stream().filter(code -> !isExempt(code)).forEach(code -> wanted.add(code.id()));
+        assertEquals(wanted, underlined);
+    }
+
+    /** A tree in JSON and a carcass weight are not written in a specification. */
+    private static boolean isExempt(Code code) {
+        return EXEMPT.containsKey(code) || code instanceof JsonCode || code instanceof YieldCode;
+    }
+
+    private static Stream<List<Diagnostic>> cases(Path temporary) {
+        Stream<Path> files = Stream.concat(
+                InvalidCasesTest.files().stream(),
+                InvalidCasesTest.folders().stream().map(folder -> folder.resolve("main.cuts")));
+        return Stream.concat(
+                files.map(file -> new SpecCompiler().compile(file).diagnostics()),
+                Stream.of(HostileCase.values())
+                        .map(hostile -> hostile.compileIn(temporary).diagnostics()));
+    }
+
+    private static boolean isUnderlined(Place place) {
+        Place at = place instanceof Place.Written written ? written.text() : place;
+        return at instanceof Place.InText text && text.span().length() > 0;
+    }
+
+    @Test
+    void what_is_exempt_has_a_case_all_the_same() {
+        Set<String> announced = new TreeSet<>();
+        InvalidCasesTest.files().forEach(file -> announced.add(Corpus.announced(file)));
+        KnownFaultsTest.files().forEach(file -> announced.add(Corpus.announced(file)));
+        Stream.of(HostileCase.values()).forEach(hostile -> announced.add(hostile.codes()));
+        EXEMPT.forEach((code, reason) -> assertEquals(
+                code != MeaningCode.NOT_ONE_FIGURE, announced.contains(code.id()), code.id() + ": " + reason));
+    }
+
+    @Test
+    void every_fault_of_a_json_file_has_a_case() {
+        Set<String> covered = new TreeSet<>(Set.of("G0902", "G0907"));
+        Stream.of(JsonSlip.values()).forEach(slip -> covered.add(slip.codes()));
+        for (Code code : JsonCode.values()) {
+            assertTrue(covered.contains(code.id()), code.id());
+        }
+    }
+}
