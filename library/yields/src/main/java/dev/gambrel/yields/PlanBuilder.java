@@ -7,6 +7,7 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.TrimRule;
 import dev.gambrel.yields.YieldRow.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,7 +119,7 @@ final class PlanBuilder {
         Node above = nodes.get(v);
         int pieces = part instanceof Cut cut ? cut.pieces().perCarcass(above.pieces()) : above.pieces();
         TreePath path = above.path().then(part.name());
-        return new Node(kind(part), part.name().text(), path, v, above.level() + 1, pieces, home(part));
+        return new Node(kind(part), called(part), path, v, above.level() + 1, pieces, home(part));
     }
 
     private static Kind kind(Part part) {
@@ -145,5 +146,11 @@ final class PlanBuilder {
             return trim.home();
         }
         return part instanceof Part.Rest rest ? rest.home() : NOWHERE;
+    }
+
+    /** A gland is called one in print: "popliteal gland". */
+    private static String called(Part part) {
+        boolean gland = part instanceof Part.Trim trim && trim.rule() instanceof TrimRule.GlandRemoval;
+        return gland ? part.name() + " gland" : part.name().text();
     }
 }

@@ -27,9 +27,10 @@ final class ClosedShares implements Rule {
             List<Part> rests = site.parts().stream()
                     .filter(part -> part instanceof Part.Rest)
                     .toList();
-            if (rests.size() > 1) {
+            boolean canTell = !site.isUnsure() && !site.parts().isEmpty();
+            if (canTell && rests.size() > 1) {
                 found.accept(twoRests(site));
-            } else if (!site.isUnsure() && !site.parts().isEmpty() && allStated(site)) {
+            } else if (canTell && allPlausible(site)) {
                 checkSum(site, !rests.isEmpty() || !site.isDivided(), inspection, found);
             }
         }
@@ -43,11 +44,22 @@ final class ClosedShares implements Rule {
                 .help("Give one of the two a share, and leave the other as the rest.");
     }
 
-    /** Shares that must be there are reported by another rule; a trim may be without. */
-    private static boolean allStated(Site site) {
+    /** Shares that are missing, or not between nothing and all, are other rules' findings; a trim may be without. */
+    private static boolean allPlausible(Site site) {
         return site.parts().stream()
-                .allMatch(part ->
-                        part instanceof Part.Rest || part instanceof Part.Trim || part.share() instanceof Share.Stated);
+                .allMatch(part -> part instanceof Part.Rest
+                        || part.share() instanceof Share.Stated stated && isPlausible(stated)
+                        || part instanceof Part.Trim && part.share() instanceof Share.NotStated);
+    }
+
+    private static boolean isPlausible(Share.Stated share) {
+        BigDecimal mean = share.expected().exactMean();
+        return mean.signum() >= 0 && mean.compareTo(ALL) <= 0;
+    }
+
+    /** Whether all that is stated sums to 100 %, within what is allowed. */
+    static boolean closes(Site site) {
+        return sum(site.parts()).subtract(ALL).abs().compareTo(TOLERANCE) <= 0;
     }
 
     private static void checkSum(

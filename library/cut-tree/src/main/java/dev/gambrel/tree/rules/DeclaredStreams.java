@@ -11,23 +11,40 @@ import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Stream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /** Whatever is sent to a stream is sent to one that is declared, and each is declared once. */
 final class DeclaredStreams implements Rule {
+    private static final int MOST_RELATED = 5;
+
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         Set<TradeName> streams = declared(inspection.tree(), found);
+        Map<TradeName, List<Place.InTree>> unknown = new LinkedHashMap<>();
+        BiConsumer<Home, Place.InTree> sent = (home, at) -> {
+            if (home instanceof Home.ToStream to && !streams.contains(to.stream())) {
+                unknown.computeIfAbsent(to.stream(), name -> new ArrayList<>()).add(at);
+            }
+        };
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
-                checkHome(homeOf(part), site.at(part, Aspect.STREAM), streams, found);
+                sent.accept(homeOf(part), site.at(part, Aspect.STREAM));
                 if (part instanceof Cut cut) {
-                    checkPortions(cut, site.path().then(cut.name()), streams, found);
+                    TreePath path = site.path().then(cut.name());
+                    for (Portion portion : cut.portions()) {
+                        sent.accept(portion.remainder(), new Place.InTree(path.then(portion.name()), Aspect.STREAM));
+                    }
                 }
             }
         }
+        unknown.forEach((stream, places) -> found.accept(unknown(stream, places, streams)));
     }
 
     private static Set<TradeName> declared(CutTree tree, Consumer<Diagnostic> found) {
@@ -56,17 +73,16 @@ final class DeclaredStreams implements Rule {
         return new Home.NotStated();
     }
 
-    private static void checkPortions(Cut cut, TreePath path, Set<TradeName> streams, Consumer<Diagnostic> found) {
-        for (Portion portion : cut.portions()) {
-            checkHome(portion.remainder(), new Place.InTree(path.then(portion.name()), Aspect.STREAM), streams, found);
+    /** One finding for a stream, however often something is sent to it. */
+    private static Diagnostic unknown(TradeName stream, List<Place.InTree> places, Set<TradeName> streams) {
+        Diagnostic finding =
+                Diagnostic.of(TreeCode.UNKNOWN_STREAM, places.get(0)).with("stream", stream);
+        for (Place.InTree place : places.subList(1, Math.min(places.size(), 1 + MOST_RELATED))) {
+            finding = finding.related(place, "also sent there");
         }
-    }
-
-    private static void checkHome(Home home, Place.InTree at, Set<TradeName> streams, Consumer<Diagnostic> found) {
-        if (home instanceof Home.ToStream to && !streams.contains(to.stream())) {
-            Diagnostic finding = Diagnostic.of(TreeCode.UNKNOWN_STREAM, at).with("stream", to.stream());
-            found.accept(Findings.suggest(finding, to.stream(), streams)
-                    .help("Or declare it: stream " + to.stream() + ", saleable"));
+        if (places.size() > 1 + MOST_RELATED) {
+            finding = finding.note("And " + (places.size() - 1 - MOST_RELATED) + " more lines send something there.");
         }
+        return Findings.suggest(finding, stream, streams).help("Or declare it: stream " + stream + ", saleable");
     }
 }

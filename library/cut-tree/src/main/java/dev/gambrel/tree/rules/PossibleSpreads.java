@@ -27,6 +27,7 @@ final class PossibleSpreads implements Rule {
         for (Site site : inspection.sites()) {
             boolean closes = site.isDivided()
                     && !site.isUnsure()
+                    && ClosedShares.closes(site)
                     && site.parts().stream().noneMatch(part -> part instanceof Part.Rest);
             if (closes) {
                 checkSpreads(site, found);

@@ -34,7 +34,12 @@ final class WholeCuts implements Rule {
         return Diagnostic.of(TreeCode.SHARE_MISSING, site.at(part, Aspect.NAME))
                 .with("part", part.name())
                 .with("above", site.name())
-                .help("Write how much of the " + site.name() + " it is, such as: " + part.name() + " 12.5 % ± 0.8 %");
+                .help("Write how much of the " + site.name() + " it is: " + keyword(part) + " " + part.name()
+                        + " 12.5 % ± 0.8 %");
+    }
+
+    private static String keyword(Part part) {
+        return part instanceof Part.Bone ? "bone" : part instanceof Part.Loss ? "loss" : "cut";
     }
 
     private static void checkNotWhole(Site site, Cut cut, Consumer<Diagnostic> found) {

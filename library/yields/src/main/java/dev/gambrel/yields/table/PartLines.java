@@ -44,7 +44,7 @@ final class PartLines {
             return;
         }
         long[] all = apportion(parts, this::allSteps, printed.all());
-        long[] one = onePiece(row, parts, printed.one());
+        long[] one = onePiece(row, parts, printed.one(), all);
         long[] ofCut = apportion(parts, part -> percentSteps(part.percentOfCutAbove()), WHOLE);
         long carcass = printed.ofCarcass().orElse(carcassBelow(parts));
         long[] ofCarcass = apportion(parts, part -> percentSteps(part.percentOfCarcass()), carcass);
@@ -66,11 +66,20 @@ final class PartLines {
         return parts.stream().anyMatch(part -> part.percentOfCarcass().isPresent()) ? WHOLE : 0;
     }
 
-    /** Pieces add up to a piece of the cut above only where there are as many of one as of the other. */
-    private long[] onePiece(YieldRow row, List<YieldRow> parts, long total) {
-        return parts.stream().allMatch(part -> part.pieces() == row.pieces())
-                ? apportion(parts, this::oneSteps, total)
-                : parts.stream().mapToLong(part -> Math.round(oneSteps(part))).toArray();
+    /**
+     * Pieces add up to a piece of the cut above only where there are as many of one as of the other. Where there is one,
+     * it is all there are.
+     */
+    private long[] onePiece(YieldRow row, List<YieldRow> parts, long total, long[] all) {
+        if (parts.stream().allMatch(part -> part.pieces() == row.pieces())) {
+            return row.pieces() == 1 ? all : apportion(parts, this::oneSteps, total);
+        }
+        long[] one = new long[all.length];
+        for (int i = 0; i < all.length; i++) {
+            YieldRow part = parts.get(i);
+            one[i] = part.pieces() == 1 ? all[i] : Math.round(oneSteps(part));
+        }
+        return one;
     }
 
     private static long[] apportion(List<YieldRow> parts, ToDoubleFunction<YieldRow> steps, long total) {

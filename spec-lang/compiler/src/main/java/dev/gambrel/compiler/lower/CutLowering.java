@@ -39,9 +39,10 @@ final class CutLowering {
         FileReport report = located.report();
         TradeName name = PartLowering.name(located.line());
         TreePath path = above.then(name);
-        ShareReader.Read share = new ShareReader(report).take(clauses);
+        ShareReader.Read share = new ShareReader(report).take(clauses, above);
         if (share.inDoubt() || located.line().damaged()) {
             doubt.about(path);
+            doubt.about(path.then(UNREADABLE_LINE));
         }
         PieceCount count = clauses.one(Clause.Count.class, "how many there are")
                 .map(Clause.Count::count)

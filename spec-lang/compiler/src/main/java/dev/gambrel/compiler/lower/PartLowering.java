@@ -51,7 +51,7 @@ final class PartLowering {
     }
 
     private Share share(Located located, Clauses clauses, TreePath above) {
-        ShareReader.Read read = new ShareReader(located.report()).take(clauses);
+        ShareReader.Read read = new ShareReader(located.report()).take(clauses, above);
         if (read.inDoubt() || located.line().damaged()) {
             doubt.about(above.then(name(located.line())));
         }

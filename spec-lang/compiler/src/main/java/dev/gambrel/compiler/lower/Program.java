@@ -8,10 +8,12 @@ import dev.gambrel.compiler.syntax.SpecFile;
 import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.NearestName;
 import dev.gambrel.text.Span;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -30,14 +32,14 @@ final class Program {
         this.main = new FileReport(files.get(files.size() - 1).text(), found);
         for (SpecFile file : files) {
             FileReport report = new FileReport(file.text(), found);
-            checkLanguage(file, report);
             for (Statement statement : file.statements()) {
                 if (statement instanceof Declaration line && Placement.fits(line, Container.FILE, report)) {
                     add(new Located(line, report));
                 } else if (statement instanceof Statement.Unknown unknown) {
-                    unreadable.add(file.text().slice(unknown.span()));
+                    unreadable.add(file.text().slice(unknown.span()).toLowerCase(Locale.ROOT));
                 }
             }
+            checkLanguage(file, report);
         }
     }
 
@@ -62,9 +64,32 @@ final class Program {
         return parts;
     }
 
-    /** The lines at the top that begin with no keyword, as written. */
-    List<String> unreadable() {
-        return unreadable;
+    /** Whether a line at the top could not be read. */
+    boolean hasUnreadable() {
+        return !unreadable.isEmpty();
+    }
+
+    /** Whether a line that could not be read speaks of something, as written. */
+    boolean mayDeclare(String words) {
+        String wanted = words.toLowerCase(Locale.ROOT);
+        return unreadable.stream().anyMatch(line -> line.contains(wanted));
+    }
+
+    /** Whether a line that could not be read may be meant as one of a kind. */
+    boolean mayDeclare(Keyword keyword) {
+        return mayDeclare(keyword.word())
+                || unreadable.stream()
+                        .anyMatch(line -> NearestName.of(firstWord(line), Keyword.names())
+                                .filter(near -> near.text().equals(keyword.word()))
+                                .isPresent());
+    }
+
+    private static String firstWord(String line) {
+        int end = 0;
+        while (end < line.length() && !Character.isWhitespace(line.charAt(end))) {
+            end++;
+        }
+        return line.substring(0, end);
     }
 
     /** The only line of a kind; a second one is reported. */
@@ -82,13 +107,16 @@ final class Program {
         return all.stream().findFirst();
     }
 
-    private static void checkLanguage(SpecFile file, FileReport report) {
+    private void checkLanguage(SpecFile file, FileReport report) {
         Optional<Declaration> first = file.statements().stream()
                 .findFirst()
                 .filter(statement -> statement instanceof Declaration)
                 .map(Declaration.class::cast)
                 .filter(line -> line.keyword() == Keyword.LANGUAGE_LINE);
         if (first.isEmpty()) {
+            if (mayDeclare(Keyword.LANGUAGE_LINE)) {
+                return;
+            }
             Span start = new Span(0, 0);
             report.add(report.finding(MeaningCode.NO_LANGUAGE, start)
                     .help("Write this as the first line: language " + LANGUAGE_VERSION));

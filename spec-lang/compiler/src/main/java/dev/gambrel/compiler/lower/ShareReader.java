@@ -2,6 +2,7 @@ package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Expected;
@@ -26,13 +27,10 @@ final class ShareReader {
         this.figures = new FigureReader(report);
     }
 
-    Read take(Clauses clauses) {
-        Optional<Clause.Figures> written = clauses.one(
-                Clause.Figures.class,
-                "how large its share is",
-                clause -> clause.figure().of().isEmpty());
-        List<Clause.Figures> of = clauses.all(
-                Clause.Figures.class, clause -> !clause.figure().of().isEmpty());
+    Read take(Clauses clauses, TreePath above) {
+        Optional<Clause.Figures> written =
+                clauses.one(Clause.Figures.class, "a share", clause -> isOfTheCutAbove(clause, above));
+        List<Clause.Figures> of = clauses.all(Clause.Figures.class);
         List<TradeName> sources = Citations.take(clauses);
         if (written.isEmpty()) {
             return new Read(new Share.NotStated(), false);
@@ -41,6 +39,11 @@ final class ShareReader {
         List<Share.Derived> others = derived(of);
         return expected.map(share -> new Read(new Share.Stated(share, others, sources), others.size() < of.size()))
                 .orElse(new Read(new Share.NotStated(), true));
+    }
+
+    /** A share that names the cut above as its base says no more than one that names none. */
+    private static boolean isOfTheCutAbove(Clause.Figures clause, TreePath above) {
+        return clause.figure().of().stream().allMatch(base -> base.text().equals(TradeName.of(above.last())));
     }
 
     private List<Share.Derived> derived(List<Clause.Figures> written) {

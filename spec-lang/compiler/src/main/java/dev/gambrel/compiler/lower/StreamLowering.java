@@ -3,8 +3,11 @@ package dev.gambrel.compiler.lower;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
+import java.util.Arrays;
+import java.util.Optional;
 
 /** Stream and source lines. */
 final class StreamLowering {
@@ -13,15 +16,34 @@ final class StreamLowering {
     /** The stream; one whose kind was not said is taken as waste after the finding. */
     static Stream stream(Located located) {
         Clauses clauses = new Clauses(located);
-        Stream.Kind kind = clauses.required(
-                        Clause.Kind.class, "what becomes of it", "Write saleable, by-product or waste after the name.")
+        TradeName name = PartLowering.name(located.line());
+        Optional<Stream.Kind> swallowed = kindAtTheEndOf(name);
+        Stream.Kind kind = clauses.required(Clause.Kind.class, "what becomes of it", whatToWrite(name, swallowed))
                 .map(Clause.Kind::kind)
-                .orElse(Stream.Kind.WASTE);
+                .orElse(swallowed.orElse(Stream.Kind.WASTE));
         Stream.Lean lean = clauses.one(Clause.Lean.class, "how lean it is")
                 .map(clause -> lean(clause, located.report()))
                 .orElse(new Stream.Lean.NotStated());
         clauses.finish();
-        return new Stream(PartLowering.name(located.line()), kind, lean);
+        return new Stream(swallowed.map(word -> withoutKind(name, word)).orElse(name), kind, lean);
+    }
+
+    /** Without its comma, "mince saleable" is read as a name. */
+    private static Optional<Stream.Kind> kindAtTheEndOf(TradeName name) {
+        return Arrays.stream(Stream.Kind.values())
+                .filter(kind -> name.key().endsWith(" " + kind.words()))
+                .findFirst();
+    }
+
+    private static TradeName withoutKind(TradeName name, Stream.Kind kind) {
+        return TradeName.of(
+                name.text().substring(0, name.text().length() - kind.words().length()));
+    }
+
+    private static String whatToWrite(TradeName name, Optional<Stream.Kind> swallowed) {
+        return swallowed
+                .map(kind -> "Put a comma before it: stream " + withoutKind(name, kind) + ", " + kind.words())
+                .orElse("Write saleable, by-product or waste after the name.");
     }
 
     private static Stream.Lean lean(Clause.Lean clause, FileReport report) {

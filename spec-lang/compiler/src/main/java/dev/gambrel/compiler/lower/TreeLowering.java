@@ -142,7 +142,7 @@ final class TreeLowering {
         PartLowering lowering = new PartLowering(doubt);
         List<Part> parts = new ArrayList<>();
         program.parts().forEach(line -> lowering.part(line, TreePath.ROOT).ifPresent(parts::add));
-        if (parts.isEmpty() && isSpecification && program.unreadable().isEmpty()) {
+        if (parts.isEmpty() && isSpecification && !program.hasUnreadable()) {
             Located specification = program.all(Keyword.SPECIFICATION_LINE).get(0);
             specification
                     .report()
@@ -151,7 +151,7 @@ final class TreeLowering {
                             .finding(MeaningCode.NO_CUTS, specification.line().keywordSpan())
                             .help("Write what the carcass is divided into, such as: cut leg 33 % ± 0.9 %"));
         }
-        if (!program.unreadable().isEmpty()) {
+        if (program.hasUnreadable()) {
             doubt.about(TreePath.ROOT.then(TradeName.of("unreadable line")));
         }
         return parts;

@@ -91,6 +91,7 @@ final class UseLoader {
     }
 
     private void use(Declaration line, FileReport report) {
+        incomplete |= line.damaged();
         for (Clause clause : line.clauses()) {
             if (clause instanceof Clause.Text name) {
                 if (name.text().startsWith(Catalogue.PREFIX)) {

@@ -52,7 +52,7 @@ public final class SpecParser {
         if (!NestingGuard.passes(words, limits.nesting(), offsets, report)) {
             return new SpecFile(text, List.of());
         }
-        StrayTokens.report(words, offsets, report);
+        Set<Integer> strayLines = StrayTokens.report(words, offsets, report);
         CommonTokenStream tokens = new CommonTokenStream(new ListTokenSource(LineEnds.complete(words), text.name()));
         try {
             GambrelParser parser = parser(tokens);
@@ -60,15 +60,15 @@ public final class SpecParser {
             parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
             return convert(parser.file(), Set.of(), text, offsets, report);
         } catch (ParseCancellationException cannotBeReadStraight) {
-            return parseWithRecovery(tokens, text, offsets, report);
+            return parseWithRecovery(tokens, strayLines, text, offsets, report);
         }
     }
 
     private static SpecFile parseWithRecovery(
-            CommonTokenStream tokens, SourceText text, Offsets offsets, FileReport report) {
+            CommonTokenStream tokens, Set<Integer> strayLines, SourceText text, Offsets offsets, FileReport report) {
         tokens.seek(0);
         GambrelParser parser = parser(tokens);
-        LineRecovery recovery = new LineRecovery(new SyntaxMessages(offsets, report));
+        LineRecovery recovery = new LineRecovery(new SyntaxMessages(offsets, report, strayLines));
         parser.setErrorHandler(recovery);
         FileContext file = parser.file();
         return convert(file, recovery.damaged(), text, offsets, report);

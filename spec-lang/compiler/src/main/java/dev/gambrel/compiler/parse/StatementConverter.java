@@ -46,6 +46,7 @@ final class StatementConverter {
             if (line.strayBrace() != null) {
                 report.add(report.finding(SyntaxCode.STRAY_BRACE, offsets.of(line.strayBrace()))
                         .help("Take it out, or look above for a cut whose brace { is missing."));
+                statements.add(new Statement.Unknown(List.of(), offsets.of(line.strayBrace())));
             } else if (line.loneBlock() != null) {
                 line.loneBlock().block().forEach(block -> loneBlock(block, statements));
             } else if (line.statement() != null) {

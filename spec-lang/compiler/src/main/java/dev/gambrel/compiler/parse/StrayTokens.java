@@ -1,25 +1,25 @@
 package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelLexer;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 
 /**
  * Reports characters that no word of the language holds and quotations that are never closed, each line once, and
- * hides the characters from the parser, so that one fault gives one message.
+ * hides the characters from the parser. Gives the lines, of which no more need be said.
  */
 final class StrayTokens {
     private StrayTokens() {}
 
-    static void report(List<? extends Token> tokens, Offsets offsets, FileReport report) {
-        List<Integer> linesReported = new ArrayList<>();
+    static Set<Integer> report(List<? extends Token> tokens, Offsets offsets, FileReport report) {
+        Set<Integer> lines = new HashSet<>();
         for (Token token : tokens) {
             if (token.getType() == GambrelLexer.STRAY) {
                 ((CommonToken) token).setChannel(Token.HIDDEN_CHANNEL);
-                if (!linesReported.contains(token.getLine())) {
-                    linesReported.add(token.getLine());
+                if (lines.add(token.getLine())) {
                     report.add(stray(token, offsets, report));
                 }
             } else if (token.getType() == GambrelLexer.OPEN_STRING) {
@@ -28,6 +28,7 @@ final class StrayTokens {
                         .help("Close it with \" before the end of the line."));
             }
         }
+        return lines;
     }
 
     private static dev.gambrel.diagnostic.Diagnostic stray(Token token, Offsets offsets, FileReport report) {

@@ -23,14 +23,19 @@ final class SyntaxMessages {
 
     private final Offsets offsets;
     private final FileReport report;
+    private final Set<Integer> strayLines;
 
-    SyntaxMessages(Offsets offsets, FileReport report) {
+    SyntaxMessages(Offsets offsets, FileReport report, Set<Integer> strayLines) {
+        this.strayLines = strayLines;
         this.offsets = offsets;
         this.report = report;
     }
 
     void report(Parser parser, RecognitionException fault, StatementContext statement) {
         Token offending = fault.getOffendingToken();
+        if (strayLines.contains(offending.getLine())) {
+            return;
+        }
         if (parser.getRuleContext() instanceof GambrelParser.BlockContext block) {
             report.add(openBrace(block));
         } else if (parser.getRuleContext() instanceof GambrelParser.FatLimitContext limit && limit.MOST() != null) {
@@ -54,11 +59,20 @@ final class SyntaxMessages {
                 ? report.finding(SyntaxCode.UNFINISHED_LINE, lastWord(parser, offending))
                 : report.finding(SyntaxCode.DOES_NOT_FIT, offsets.of(offending)).with("found", offending.getText());
         finding = parser.getRuleContext() instanceof StatementContext
-                ? finding.with("line", line).help("Put a comma before it if it belongs to the line, or take it out.")
+                ? finding.with("line", line).help(afterTheEnd(keyword, offending))
                 : withExpected(finding.with("line", line), fault.getExpectedTokens(), offending);
         return keyword.isPresent()
                 ? finding.help("Such a line goes: " + keyword.get().form())
                 : finding;
+    }
+
+    private static String afterTheEnd(Optional<Keyword> keyword, Token offending) {
+        if (keyword.filter(k -> k == Keyword.REST_LINE).isPresent()) {
+            return "Put an arrow before the stream: rest -> " + offending.getText();
+        } else if (offending.getType() == GambrelLexer.MINUS) {
+            return "Write “to” between the two ends of a range: 20 kg to 24 kg.";
+        }
+        return "Put a comma before it if it belongs to the line, or take it out.";
     }
 
     private Diagnostic twoOnALine(Token second) {
