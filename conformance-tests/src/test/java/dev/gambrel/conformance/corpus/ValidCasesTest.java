@@ -1,5 +1,6 @@
 package dev.gambrel.conformance.corpus;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.compiler.Compilation;
@@ -51,6 +52,13 @@ class ValidCasesTest {
         boolean pounds = tree.carcass().band() instanceof WeightBand.Stated band
                 && band.low().unit() == Unit.POUND;
         return pounds ? Unit.POUND : Unit.KILOGRAM;
+    }
+
+    @Test
+    void the_case_of_windows_line_ends_has_no_other() {
+        String text = Corpus.read(Corpus.folder("valid").resolve("lines_that_end_as_on_windows.cuts"));
+        assertTrue(text.contains("\r\n"), "it was not changed on its way through version control");
+        assertFalse(text.replace("\r\n", "").contains("\n"));
     }
 
     @Test
