@@ -24,6 +24,10 @@ public enum Aspect {
     REFERENCE,
     /** The source of a figure. */
     SOURCE,
+    /** How lean a stream is. */
+    LEAN,
+    /** The species and what is known of it. */
+    SPECIES,
     /** The carcass weight band. */
     BAND,
     /** A step between two bases. */

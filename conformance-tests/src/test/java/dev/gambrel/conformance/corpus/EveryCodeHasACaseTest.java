@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.gambrel.cli.Codes;
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.compiler.lower.MeaningCode;
-import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -29,9 +28,7 @@ class EveryCodeHasACaseTest {
             FileCode.TOO_MANY_LINES, "it is found of a file as a whole",
             MeaningCode.NO_LANGUAGE, "what is not there has no words; the first character is marked",
             MeaningCode.NO_SPECIFICATION, "what is not there has no words; the first character is marked",
-            MeaningCode.NO_CARCASS, "what is not there has no words; the first character is marked",
-            MeaningCode.NOT_ONE_FIGURE, "nothing reports it yet",
-            SyntaxCode.TOO_DEEP, "it is among the known faults, since more is found with it than should be");
+            MeaningCode.NO_CARCASS, "what is not there has no words; the first character is marked");
 
     @Test
     void every_kind_of_finding_underlines_words_of_some_case(@TempDir Path temporary) {
@@ -69,10 +66,15 @@ class EveryCodeHasACaseTest {
     void what_is_exempt_has_a_case_all_the_same() {
         Set<String> announced = new TreeSet<>();
         InvalidCasesTest.files().forEach(file -> announced.add(Corpus.announced(file)));
-        KnownFaultsTest.files().forEach(file -> announced.add(Corpus.announced(file)));
         Stream.of(HostileCase.values()).forEach(hostile -> announced.add(hostile.codes()));
-        EXEMPT.forEach((code, reason) -> assertEquals(
-                code != MeaningCode.NOT_ONE_FIGURE, announced.contains(code.id()), code.id() + ": " + reason));
+        EXEMPT.forEach((code, reason) -> assertTrue(announced.contains(code.id()), code.id() + ": " + reason));
+    }
+
+    @Test
+    void no_two_kinds_share_a_number_or_a_name() {
+        List<Code> all = Codes.all();
+        assertEquals(all.size(), all.stream().map(Code::id).distinct().count());
+        assertEquals(all.size(), all.stream().map(Code::slug).distinct().count());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package dev.gambrel.tree;
 
 import dev.gambrel.text.TradeName;
+import java.util.List;
 
 /**
  * A cut's number in a published scheme.
@@ -8,5 +9,22 @@ import dev.gambrel.text.TradeName;
  * @param scheme who numbers: "UNECE"
  * @param number the number as printed, which may carry letters
  * @param edition the edition as printed, usually a year; empty where none was given
+ * @param sources names of the sources where the number was seen
  */
-public record Reference(TradeName scheme, String number, String edition) {}
+public record Reference(TradeName scheme, String number, String edition, List<TradeName> sources) {
+    /** Copies the list. */
+    public Reference {
+        sources = List.copyOf(sources);
+    }
+
+    /**
+     * A number without a source beside it.
+     *
+     * @param scheme who numbers
+     * @param number the number as printed
+     * @param edition the edition as printed; empty where none was given
+     */
+    public Reference(TradeName scheme, String number, String edition) {
+        this(scheme, number, edition, List.of());
+    }
+}

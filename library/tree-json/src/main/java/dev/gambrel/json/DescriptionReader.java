@@ -19,7 +19,8 @@ final class DescriptionReader {
     static final Reading<Reference> REFERENCE = Readings.object(in -> new Reference(
             in.need("scheme", "who numbers", Readings::name),
             in.need("number", "the number in quotation marks", Readings::text),
-            in.optional("edition", "", Readings::text)));
+            in.optional("edition", "", Readings::text),
+            in.list("sources", Readings::name)));
 
     private static final Reading<BoneState> BONE_STATE =
             Readings.word(List.of(BoneState.BONE_IN, BoneState.PART_BONED, BoneState.BONELESS), BoneState::words);

@@ -35,7 +35,8 @@ final class DescriptionWriter {
         return Canonical.fields()
                 .put("scheme", reference.scheme())
                 .put("number", reference.number())
-                .putUnlessEmpty("edition", reference.edition());
+                .putUnlessEmpty("edition", reference.edition())
+                .putUnlessEmpty("sources", reference.sources());
     }
 
     private static Canonical separation(Separation separation) {

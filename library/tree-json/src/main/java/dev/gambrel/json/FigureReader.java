@@ -97,7 +97,8 @@ final class FigureReader {
     static AnatomicalCount count(ObjectReader in) {
         return new AnatomicalCount(
                 in.need("least", "a whole number", Readings::count),
-                in.need("most", "a whole number", Readings::count));
+                in.need("most", "a whole number", Readings::count),
+                in.list("sources", Readings::name));
     }
 
     private static Reading<Unit> unitOf(Dimension dimension) {

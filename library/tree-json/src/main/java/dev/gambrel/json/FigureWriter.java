@@ -71,6 +71,9 @@ final class FigureWriter {
     }
 
     static Canonical count(AnatomicalCount count) {
-        return Canonical.fields().put("least", count.least()).put("most", count.most());
+        return Canonical.fields()
+                .put("least", count.least())
+                .put("most", count.most())
+                .putUnlessEmpty("sources", count.sources());
     }
 }

@@ -22,7 +22,8 @@ public enum JsonCode implements Code {
             "nested-too-deep",
             "Here more than {allowed} brackets stand inside one another; at most {allowed} are read."),
     /** Too many parts and pieces. */
-    TOO_MANY_PARTS("G0905", "too-many-parts", "This file has more than {allowed} parts; at most {allowed} are read."),
+    TOO_MANY_PARTS(
+            "G0905", "json-too-many-parts", "This file has more than {allowed} parts; at most {allowed} are read."),
     /** Something in the file is longer than any cut tree needs. */
     PAST_LIMIT(
             "G0906",
@@ -55,11 +56,13 @@ public enum JsonCode implements Code {
     UNKNOWN_WORD("G0914", "unknown-word", "\"{found}\" is not one of the words that fit at {at}: {allowed}."),
     /** A unit that is not known. */
     UNKNOWN_UNIT(
-            "G0915", "unknown-unit", "\"{found}\" at {at} is not a unit that is known; what fits there: {allowed}."),
+            "G0915",
+            "json-unknown-unit",
+            "\"{found}\" at {at} is not a unit that is known; what fits there: {allowed}."),
     /** A unit that measures something else. */
     WRONG_DIMENSION(
             "G0916",
-            "wrong-dimension",
+            "json-wrong-dimension",
             "{at} gives {found} in \"{unit}\", and {wanted} belongs there; what fits: {allowed}."),
     /** A name that cannot be one. */
     UNUSABLE_NAME(

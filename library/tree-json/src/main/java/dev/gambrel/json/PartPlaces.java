@@ -68,19 +68,21 @@ final class PartPlaces {
     /** Where an aspect is written in a part or, where the path is empty, in the file. */
     private static Stream<String> routes(Aspect aspect) {
         return switch (aspect) {
-            case NAME -> Stream.of("name", "kind", "specification/title");
+            case NAME -> Stream.of("name", "kind", "carcass");
             case SHARE -> Stream.of("share", "target");
             case DERIVED_SHARE -> Stream.of("share/others", "share");
             case COUNT -> Stream.of("pieces");
             case BONE_STATE -> Stream.of("description/boneState");
             case CONTENTS -> Stream.of("description/contents", "bones");
             case SEPARATION -> Stream.of("description/separations");
-            case STREAM -> Stream.of("streams", "home", "remainder");
+            case STREAM -> Stream.of("streams", "home/stream", "home", "remainder/stream", "remainder");
             case LIMIT -> Stream.of("range", "rule/limits", "rule");
             case REFERENCE -> Stream.of("description/references");
             case SOURCE -> Stream.of("sources", "share/sources");
             case BAND -> Stream.of("carcass/band", "carcass");
             case STEP -> Stream.of("carcass/steps", "carcass");
+            case LEAN -> Stream.of("streams");
+            case SPECIES -> Stream.of("species");
         };
     }
 

@@ -59,7 +59,8 @@ public final class TreeJsonWriter {
                 .put("from", step.from().words())
                 .put("to", step.to().words())
                 .put("loss", step.loss())
-                .put("share", FigureWriter.expected(step.share()));
+                .put("share", FigureWriter.expected(step.share()))
+                .putUnlessEmpty("sources", step.sources());
     }
 
     private static Canonical stream(Stream stream) {

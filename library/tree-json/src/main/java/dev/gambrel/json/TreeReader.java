@@ -85,7 +85,8 @@ final class TreeReader {
                 basis(in, "from"),
                 basis(in, "to"),
                 in.need("loss", "what the loss is called", Readings::name),
-                in.need("share", "how much is lost", FigureReader.expected(Dimension.SHARE)));
+                in.need("share", "how much is lost", FigureReader.expected(Dimension.SHARE)),
+                in.list("sources", Readings::name));
     }
 
     private static Basis basis(ObjectReader in, String field) {

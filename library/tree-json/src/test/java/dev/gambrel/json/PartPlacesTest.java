@@ -47,7 +47,7 @@ class PartPlacesTest {
 
     @Test
     void a_rest_is_found_by_its_kind() throws Refused {
-        assertEquals("{\"kind\": \"stream\", \"stream\": \"mince\"}", underlined(Aspect.STREAM, 0, "rest"));
+        assertEquals("\"mince\"", underlined(Aspect.STREAM, 0, "rest"));
         assertEquals("\"rest\"", underlined(Aspect.NAME, 0, "rest"));
     }
 
@@ -75,8 +75,8 @@ class PartPlacesTest {
     }
 
     @Test
-    void the_whole_specification_is_shown_at_its_title() throws Refused {
-        assertEquals("\"Marram hogget\"", underlined(Aspect.NAME, 0));
+    void what_is_wrong_with_the_carcass_is_shown_there() throws Refused {
+        assertTrue(underlined(Aspect.NAME, 0).contains("\"basis\""));
     }
 
     @Test

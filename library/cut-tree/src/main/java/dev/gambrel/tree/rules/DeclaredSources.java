@@ -5,12 +5,17 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Piece;
+import dev.gambrel.tree.Reference;
 import dev.gambrel.tree.Share;
-import java.util.LinkedHashSet;
+import dev.gambrel.tree.Species;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -18,43 +23,72 @@ import java.util.function.Consumer;
 final class DeclaredSources implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
-        Set<TradeName> sources = declared(inspection.tree(), found);
+        CutTree tree = inspection.tree();
+        Set<TradeName> sources = declared(tree, found);
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
                 if (part.share() instanceof Share.Stated stated) {
                     checkCited(stated.sources(), site.path().then(part.name()), sources, found);
                 }
+                if (part instanceof Cut cut) {
+                    checkReferences(cut.description().references(), site.at(cut, Aspect.REFERENCE), sources, found);
+                }
             }
         }
-        inspection.tree().species().pieces().forEach(piece -> checkPublished(piece, sources, found));
+        List<BasisStep> steps = tree.carcass().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            checkCited(steps.get(i).sources(), new Place.InTree(TreePath.ROOT, Aspect.STEP, i), sources, found);
+        }
+        checkSpecies(tree.species(), sources, found);
     }
 
     private static Set<TradeName> declared(CutTree tree, Consumer<Diagnostic> found) {
-        Set<TradeName> sources = new LinkedHashSet<>();
+        Map<TradeName, Integer> first = new LinkedHashMap<>();
         for (int i = 0; i < tree.sources().size(); i++) {
             TradeName name = tree.sources().get(i).name();
-            if (!sources.add(name)) {
+            Integer earlier = first.putIfAbsent(name, i);
+            if (earlier != null) {
                 found.accept(Diagnostic.of(TreeCode.DUPLICATE_SOURCE, new Place.InTree(TreePath.ROOT, Aspect.SOURCE, i))
                         .with("source", name)
+                        .related(new Place.InTree(TreePath.ROOT, Aspect.SOURCE, earlier), "declared first")
                         .help("Take one of the two lines out, or give it another name."));
             }
         }
-        return sources;
+        return first.keySet();
     }
 
-    private static void checkPublished(Piece piece, Set<TradeName> sources, Consumer<Diagnostic> found) {
-        piece.published().forEach(figure -> checkCited(figure.sources(), TreePath.ROOT, sources, found));
-        piece.parts().forEach(part -> checkPublished(part, sources, found));
+    private static void checkSpecies(Species species, Set<TradeName> sources, Consumer<Diagnostic> found) {
+        Place.InTree at = new Place.InTree(TreePath.ROOT, Aspect.SPECIES);
+        checkCited(species.ribs().sources(), at, sources, found);
+        species.vertebrae().values().forEach(count -> checkCited(count.sources(), at, sources, found));
+        species.pieces().forEach(piece -> checkPiece(piece, at, sources, found));
+    }
+
+    private static void checkPiece(Piece piece, Place.InTree at, Set<TradeName> sources, Consumer<Diagnostic> found) {
+        piece.published().forEach(figure -> checkCited(figure.sources(), at, sources, found));
+        checkReferences(piece.references(), at, sources, found);
+        piece.parts().forEach(part -> checkPiece(part, at, sources, found));
+    }
+
+    private static void checkReferences(
+            List<Reference> references, Place.InTree at, Set<TradeName> sources, Consumer<Diagnostic> found) {
+        references.forEach(reference -> checkCited(reference.sources(), at, sources, found));
     }
 
     private static void checkCited(
             List<TradeName> cited, TreePath path, Set<TradeName> sources, Consumer<Diagnostic> found) {
         for (int i = 0; i < cited.size(); i++) {
-            if (!sources.contains(cited.get(i))) {
-                Diagnostic finding = Diagnostic.of(TreeCode.UNKNOWN_SOURCE, new Place.InTree(path, Aspect.SOURCE, i))
-                        .with("source", cited.get(i));
-                found.accept(Findings.suggest(finding, cited.get(i), sources)
-                        .help("Or declare it: source " + cited.get(i) + ", published \"where it is printed\""));
+            checkCited(List.of(cited.get(i)), new Place.InTree(path, Aspect.SOURCE, i), sources, found);
+        }
+    }
+
+    private static void checkCited(
+            List<TradeName> cited, Place.InTree at, Set<TradeName> sources, Consumer<Diagnostic> found) {
+        for (TradeName source : cited) {
+            if (!sources.contains(source)) {
+                Diagnostic finding = Diagnostic.of(TreeCode.UNKNOWN_SOURCE, at).with("source", source);
+                found.accept(Findings.suggest(finding, source, sources)
+                        .help("Or declare it: source " + source + ", published \"where it is printed\""));
             }
         }
     }

@@ -10,10 +10,8 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
-import dev.gambrel.tree.Stream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -48,16 +46,18 @@ final class DeclaredStreams implements Rule {
     }
 
     private static Set<TradeName> declared(CutTree tree, Consumer<Diagnostic> found) {
-        Set<TradeName> streams = new LinkedHashSet<>();
+        Map<TradeName, Integer> first = new LinkedHashMap<>();
         for (int i = 0; i < tree.streams().size(); i++) {
-            Stream stream = tree.streams().get(i);
-            if (!streams.add(stream.name())) {
+            TradeName name = tree.streams().get(i).name();
+            Integer earlier = first.putIfAbsent(name, i);
+            if (earlier != null) {
                 found.accept(Diagnostic.of(TreeCode.DUPLICATE_STREAM, new Place.InTree(TreePath.ROOT, Aspect.STREAM, i))
-                        .with("stream", stream.name())
+                        .with("stream", name)
+                        .related(new Place.InTree(TreePath.ROOT, Aspect.STREAM, earlier), "declared first")
                         .help("Take one of the two lines out."));
             }
         }
-        return streams;
+        return first.keySet();
     }
 
     private static Home homeOf(Part part) {

@@ -5,7 +5,9 @@ import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Expected;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Collection;
 import java.util.stream.Collectors;
 
@@ -18,13 +20,27 @@ final class Findings {
         return NearestName.of(wanted, known)
                 .map(near -> finding.help("Did you mean “" + near + "”?"))
                 .orElseGet(() ->
-                        known.isEmpty() || known.size() > 12 ? finding : finding.note("Known: " + list(known) + "."));
+                        known.isEmpty() || known.size() > 40 ? finding : finding.note("Known: " + list(known) + "."));
     }
 
     /** A worked-out figure in a sentence or a column, without its unit. */
     static String figure(BigDecimal amount) {
         String shown = Quantity.rounded(amount, Unit.PERCENT).toString();
         return shown.substring(0, shown.length() - 2);
+    }
+
+    /** The mean in the unit that it is written in. */
+    static Quantity meanAsWritten(Expected expected) {
+        if (expected instanceof Expected.Mean mean) {
+            return mean.value();
+        } else if (expected instanceof Expected.PlusMinus spread) {
+            return spread.value();
+        }
+        Expected.CentralRange range = (Expected.CentralRange) expected;
+        BigDecimal perUnit = range.low().unit().factor();
+        return Quantity.rounded(
+                range.exactMean().divide(perUnit, MathContext.DECIMAL64),
+                range.low().unit());
     }
 
     /** Names with commas, and an "and" before the last. */

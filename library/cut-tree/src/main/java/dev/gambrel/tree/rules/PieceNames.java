@@ -4,20 +4,41 @@ import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.OtherName;
+import dev.gambrel.tree.Piece;
 import dev.gambrel.tree.PieceCount;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** A cut's name means one piece of the animal, and as many of it as the animal has. */
 final class PieceNames implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        Map<Site, Map<Piece, Site>> cutFrom = new IdentityHashMap<>();
         for (Site site : inspection.sites()) {
             if (!site.isCarcass()) {
                 checkMeaning(site, inspection.pieces(), found);
-                site.piece().ifPresent(piece -> checkCount(site, piece, inspection, found));
+                site.piece().ifPresent(known -> {
+                    checkCount(site, known, inspection, found);
+                    Site earlier = cutFrom.computeIfAbsent(site.above(), above -> new IdentityHashMap<>())
+                            .putIfAbsent(known.piece(), site);
+                    if (earlier != null
+                            && !earlier.cut().name().equals(site.cut().name())) {
+                        found.accept(samePiece(site, earlier, known.piece()));
+                    }
+                });
             }
         }
+    }
+
+    private static Diagnostic samePiece(Site site, Site earlier, Piece piece) {
+        return Diagnostic.of(TreeCode.SAME_PIECE_TWICE, site.at(Aspect.NAME))
+                .with("cut", site.name())
+                .with("other", earlier.name())
+                .with("piece", piece.name())
+                .related(earlier.at(Aspect.NAME), "the same piece under another name")
+                .help("If it is meant to be another piece, give it the name of that piece or of the house.");
     }
 
     private static void checkMeaning(Site site, PieceIndex pieces, Consumer<Diagnostic> found) {

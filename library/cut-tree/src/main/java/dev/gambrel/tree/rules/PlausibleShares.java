@@ -28,7 +28,7 @@ final class PlausibleShares implements Rule {
         List<Stream> streams = inspection.tree().streams();
         for (int i = 0; i < streams.size(); i++) {
             if (streams.get(i).lean() instanceof Stream.Lean.Stated lean) {
-                checkPercent(lean.percent().common(), new Place.InTree(TreePath.ROOT, Aspect.STREAM, i), found);
+                checkPercent(lean.percent().common(), new Place.InTree(TreePath.ROOT, Aspect.LEAN, i), found);
             }
         }
         for (Site site : inspection.sites()) {

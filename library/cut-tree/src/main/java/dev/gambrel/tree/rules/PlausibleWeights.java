@@ -5,7 +5,6 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Quantity;
-import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
@@ -32,7 +31,7 @@ final class PlausibleWeights implements Rule {
     private static void checkPortion(Site site, Cut cut, Portion portion, Consumer<Diagnostic> found) {
         if (portion.target().exactMean().signum() <= 0) {
             TreePath path = site.path().then(cut.name()).then(portion.name());
-            Quantity target = Quantity.rounded(portion.target().exactMean(), Unit.KILOGRAM);
+            Quantity target = Findings.meanAsWritten(portion.target());
             found.accept(notPositive(target, new Place.InTree(path, Aspect.SHARE)));
         }
     }

@@ -5,7 +5,6 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Cut;
-import dev.gambrel.tree.Expected;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import java.math.BigDecimal;
@@ -30,7 +29,7 @@ final class PortionTargets implements Rule {
         if (portion.range() instanceof Portion.Range.Stated range
                 && isOutside(portion.target().exactMean(), range)) {
             found.accept(Diagnostic.of(TreeCode.TARGET_OUTSIDE_RANGE, new Place.InTree(path, Aspect.SHARE))
-                    .with("target", shown(portion.target()))
+                    .with("target", Findings.meanAsWritten(portion.target()))
                     .with("low", range.low())
                     .with("high", range.high())
                     .related(new Place.InTree(path, Aspect.LIMIT), "the range that is accepted")
@@ -43,14 +42,5 @@ final class PortionTargets implements Rule {
         return ordered
                 && (target.compareTo(range.low().common()) < 0
                         || target.compareTo(range.high().common()) > 0);
-    }
-
-    private static Object shown(Expected target) {
-        if (target instanceof Expected.Mean mean) {
-            return mean.value();
-        } else if (target instanceof Expected.PlusMinus spread) {
-            return spread.value();
-        }
-        return target;
     }
 }

@@ -52,7 +52,7 @@ final class PublishedShares implements Rule {
         Quantity high = highest(figures);
         boolean isRange = figures.size() > 1 || figures.get(0).expected() instanceof Expected.CentralRange;
         Optional<Double> share = baseSite(site, base, inspection).flatMap(site::shareOf);
-        if (isRange && share.filter(Double::isFinite).isPresent()) {
+        if (isRange && share.filter(fraction -> fraction <= 1).isPresent()) {
             double percent = share.get() * 100;
             if (percent < low.value() - halfLastDigit(low) || percent > high.value() + halfLastDigit(high)) {
                 found.accept(outside(site, base, percent, figures, inspection.tree()));

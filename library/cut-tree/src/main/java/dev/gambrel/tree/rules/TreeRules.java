@@ -18,6 +18,7 @@ public final class TreeRules {
             new OrderedRanges(),
             new PlausibleShares(),
             new PlausibleWeights(),
+            new SingleSteps(),
             new ClosedShares(),
             new PossibleSpreads(),
             new AgreeingShares(),

@@ -31,7 +31,8 @@ final class TreeSize {
                 found.add(Diagnostic.of(TreeCode.TOO_DEEP, new Place.InTree(level.path(), Aspect.NAME))
                         .with("part", level.path().last())
                         .with("found", level.depth())
-                        .with("allowed", limits.nesting()));
+                        .with("allowed", limits.nesting())
+                        .help("Look for a cut whose closing brace is missing."));
             } else {
                 level.parts().forEach(part -> push(open, level, part));
             }

@@ -2,6 +2,7 @@ package dev.gambrel.yields.table;
 
 import dev.gambrel.yields.ExpectedYields;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The table as it is read on paper. */
 final class TextReport {
@@ -23,11 +24,25 @@ final class TextReport {
         parts(figures, parts, out);
         out.append('\n');
         totals(figures, totals, out);
+        withoutShare(yields, out);
         if (!yields.portions().isEmpty()) {
             out.append('\n');
             PortionLines.print(yields.portions(), figures, out);
         }
         return out.append('\n').append(NOTES).toString();
+    }
+
+    /** What is not stated is not taken for nothing: the reader is told where its weight is counted. */
+    private static void withoutShare(ExpectedYields yields, StringBuilder out) {
+        String unstated = yields.rows().stream()
+                .filter(row -> row.allPieces().isEmpty())
+                .map(row -> row.path().toString())
+                .collect(Collectors.joining(", "));
+        if (!unstated.isEmpty()) {
+            out.append("No share is stated of ")
+                    .append(unstated)
+                    .append(": the weight is counted with what is left of the cut, not with where it goes.\n");
+        }
     }
 
     private static void head(ExpectedYields yields, Figures figures, StringBuilder out) {

@@ -37,6 +37,8 @@ final class AspectSpans {
                 body(line, Keyword.REFERENCE_LINE).map(Declaration::head).toList();
             case SOURCE -> spans(line, Clause.Cites.class);
             case STEP -> spans(line, Clause.Loss.class);
+            case LEAN -> spans(line, Clause.Lean.class);
+            case SPECIES -> List.of(line.head());
         };
     }
 

@@ -86,6 +86,7 @@ final class CarcassLowering {
         List<Clause.Basis> written = clauses.all(Clause.Basis.class);
         Optional<Clause.Loss> loss = clauses.required(
                 Clause.Loss.class, "what is lost", "Name the loss and write how much: loss chill shrink 2 % ± 0.4 %");
+        List<TradeName> sources = Citations.take(clauses);
         clauses.finish();
         if (written.size() < 2) {
             return Optional.empty();
@@ -103,7 +104,7 @@ final class CarcassLowering {
                     .help("The order is live, in skin, warm, cold."));
             return Optional.empty();
         }
-        return Optional.of(new BasisStep(from.get(), to.get(), loss.get().name().text(), share.get()));
+        return Optional.of(new BasisStep(from.get(), to.get(), loss.get().name().text(), share.get(), sources));
     }
 
     private static Optional<Expected> share(Clause.Loss loss, FileReport report) {

@@ -47,8 +47,6 @@ public enum MeaningCode implements Code {
     MIXED_UNITS("G0404", "mixed-units", "The units {first} and {second} are not written together."),
     /** Not a whole number. */
     NOT_A_COUNT("G0408", "not-a-count", "{number} is not a whole number from {least} to {most}."),
-    /** A spread or a range where one figure is wanted. */
-    NOT_ONE_FIGURE("G0409", "not-one-figure", "One figure is wanted here, without a spread or a range."),
     /** A spread where limits are wanted. */
     NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight.");
 

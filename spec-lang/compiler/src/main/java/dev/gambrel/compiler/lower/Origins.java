@@ -62,17 +62,19 @@ final class Origins {
     private Place atTop(Place.InTree tree) {
         List<Located> found =
                 switch (tree.aspect()) {
-                    case STREAM -> program.all(Keyword.STREAM_LINE);
+                    case STREAM, LEAN -> program.all(Keyword.STREAM_LINE);
                     case SOURCE -> program.all(Keyword.SOURCE_LINE);
+                    case SPECIES -> program.all(Keyword.SPECIES_LINE);
                     case STEP -> steps;
                     default -> program.all(Keyword.CARCASS_LINE);
                 };
-        if (tree.index() >= found.size()) {
+        if (found.isEmpty()) {
             return tree;
         }
-        Located located = found.get(tree.index());
-        Aspect aspect = tree.aspect() == Aspect.STREAM || tree.aspect() == Aspect.SOURCE ? Aspect.NAME : tree.aspect();
-        return located(tree, located, aspect, 0);
+        boolean counted = tree.index() < found.size();
+        Located located = found.get(counted ? tree.index() : 0);
+        boolean byName = tree.aspect() == Aspect.STREAM || tree.aspect() == Aspect.SOURCE;
+        return located(tree, located, byName ? Aspect.NAME : tree.aspect(), 0);
     }
 
     private static Place located(Place.InTree tree, Located located, Aspect aspect, int index) {

@@ -1,7 +1,9 @@
 package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Reference;
+import java.util.List;
 import java.util.Optional;
 
 /** Numbers in published schemes. */
@@ -11,9 +13,9 @@ final class References {
     static Optional<Reference> read(Located located) {
         Clauses clauses = new Clauses(located);
         Optional<Clause.Item> item = clauses.one(Clause.Item.class, "a number");
-        clauses.all(Clause.Cites.class);
+        List<TradeName> sources = Citations.take(clauses);
         clauses.finish();
         return item.filter(i -> !located.line().names().isEmpty())
-                .map(i -> new Reference(located.line().names().get(0).text(), i.number(), i.edition()));
+                .map(i -> new Reference(located.line().names().get(0).text(), i.number(), i.edition(), sources));
     }
 }

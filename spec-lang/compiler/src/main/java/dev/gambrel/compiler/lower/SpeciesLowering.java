@@ -14,6 +14,7 @@ import dev.gambrel.tree.PieceCount;
 import dev.gambrel.tree.Reference;
 import dev.gambrel.tree.Species;
 import dev.gambrel.tree.SpineRegion;
+import dev.gambrel.tree.rules.TreeCode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -70,12 +71,26 @@ final class SpeciesLowering {
     private Optional<AnatomicalCount> count(Declaration line) {
         Clauses clauses = new Clauses(new Located(line, report));
         clauses.all(Clause.Region.class);
-        clauses.all(Clause.Cites.class);
-        Optional<Clause.Numbers> numbers = clauses.one(Clause.Numbers.class, "how many there are");
+        List<TradeName> sources = Citations.take(clauses);
+        Optional<Clause.Numbers> numbers = clauses.one(Clause.Numbers.class, "how many");
         clauses.finish();
-        return numbers.flatMap(n -> figures.count(n.first(), n.span(), 1, MOST_BONES)
-                .flatMap(least -> figures.count(n.last(), n.span(), least, MOST_BONES)
-                        .map(most -> new AnatomicalCount(least, most))));
+        return numbers.flatMap(written -> count(written, sources));
+    }
+
+    private Optional<AnatomicalCount> count(Clause.Numbers written, List<TradeName> sources) {
+        Optional<Integer> least = figures.count(written.first(), written.span(), 1, MOST_BONES);
+        Optional<Integer> most = figures.count(written.last(), written.span(), 1, MOST_BONES);
+        if (least.isEmpty() || most.isEmpty()) {
+            return Optional.empty();
+        }
+        if (least.get() > most.get()) {
+            report.add(report.finding(TreeCode.REVERSED_RANGE, written.span())
+                    .with("low", least.get())
+                    .with("high", most.get())
+                    .help("Write the smaller count first."));
+            return Optional.empty();
+        }
+        return Optional.of(new AnatomicalCount(least.get(), most.get(), sources));
     }
 
     private void vertebrae(Declaration line) {
@@ -115,7 +130,6 @@ final class SpeciesLowering {
     private Piece.Structure structure(Declaration line) {
         Clauses clauses = new Clauses(new Located(line, report));
         List<OtherName> others = OtherNames.take(clauses);
-        clauses.all(Clause.Cites.class);
         clauses.finish();
         return new Piece.Structure(name(line), others);
     }

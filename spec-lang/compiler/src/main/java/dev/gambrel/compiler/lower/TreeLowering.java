@@ -20,7 +20,9 @@ import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** All lines together into one tree. Where something is missing or unreadable a stand-in takes its place, after a finding. */
@@ -80,6 +82,7 @@ final class TreeLowering {
         List<Species> declared = program.all(Keyword.SPECIES_LINE).stream()
                 .map(SpeciesLowering::lower)
                 .toList();
+        checkOneEach(program.all(Keyword.SPECIES_LINE));
         if (specification.isEmpty()) {
             return declared.stream().findFirst().orElse(Species.unknown(TradeName.of("animal")));
         }
@@ -88,6 +91,21 @@ final class TreeLowering {
                 .findFirst()
                 .map(written -> find(written, declared, specification.get().report()))
                 .orElse(Species.unknown(TradeName.of("animal")));
+    }
+
+    private static void checkOneEach(List<Located> species) {
+        Map<TradeName, Located> first = new HashMap<>();
+        for (Located second : species) {
+            Located earlier = first.putIfAbsent(PartLowering.name(second.line()), second);
+            if (earlier != null) {
+                Diagnostic finding = second.report()
+                        .finding(MeaningCode.DECLARED_TWICE, second.line().head())
+                        .with("line", second.line().keyword().word() + " " + PartLowering.name(second.line()));
+                second.report()
+                        .add(finding.related(earlier.report().at(earlier.line().head()), "the first one")
+                                .help("Give one of the two another name."));
+            }
+        }
     }
 
     private static Species find(Clause.ForSpecies written, List<Species> declared, FileReport report) {

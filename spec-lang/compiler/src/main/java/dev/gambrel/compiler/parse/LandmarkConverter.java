@@ -19,18 +19,20 @@ import java.util.List;
 final class LandmarkConverter {
     private final Offsets offsets;
     private final NameConverter names;
+    private final Wholeness whole;
 
-    LandmarkConverter(Offsets offsets, NameConverter names) {
+    LandmarkConverter(Offsets offsets, NameConverter names, Wholeness whole) {
+        this.whole = whole;
         this.offsets = offsets;
         this.names = names;
     }
 
     List<Clause> separation(SeparateLineContext line) {
         List<Clause> clauses = new ArrayList<>(2);
-        if (line.tools() != null && line.tools().exception == null) {
+        if (whole.of(line.tools())) {
             clauses.add(tools(line.tools()));
         }
-        if (line.landmark() != null && line.landmark().exception == null) {
+        if (whole.of(line.landmark())) {
             landmark(line.landmark(), clauses);
         }
         return clauses;
@@ -45,9 +47,7 @@ final class LandmarkConverter {
 
     private void landmark(LandmarkContext context, List<Clause> clauses) {
         if (context instanceof BetweenLandmarkContext c) {
-            if (c.point().size() == 2 && c.point(0).exception == null && c.point(1).exception == null) {
-                add(new WrittenLandmark.Between(point(c.point(0)), point(c.point(1))), context, clauses);
-            }
+            add(new WrittenLandmark.Between(point(c.point(0)), point(c.point(1))), context, clauses);
         } else if (context instanceof AtLandmarkContext c) {
             add(new WrittenLandmark.At(names.name(c.name())), context, clauses);
         } else if (context instanceof AlongLandmarkContext c) {

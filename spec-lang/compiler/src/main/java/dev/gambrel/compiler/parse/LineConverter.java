@@ -17,13 +17,15 @@ final class LineConverter {
     private final Offsets offsets;
     private final NameConverter names;
     private final ClauseConverter clauses;
+    private final Wholeness whole;
     private final LandmarkConverter landmarks;
 
-    LineConverter(Offsets offsets, NameConverter names, ClauseConverter clauses) {
+    LineConverter(Offsets offsets, NameConverter names, ClauseConverter clauses, Wholeness whole) {
+        this.whole = whole;
         this.offsets = offsets;
         this.names = names;
         this.clauses = clauses;
-        this.landmarks = new LandmarkConverter(offsets, names);
+        this.landmarks = new LandmarkConverter(offsets, names, whole);
     }
 
     Line header(BlockHeaderContext header) {
@@ -60,8 +62,7 @@ final class LineConverter {
         List<Name> found = new ArrayList<>(1);
         List<Clause> said = new ArrayList<>(first);
         for (ParseTree child : line.children == null ? List.<ParseTree>of() : line.children) {
-            if (!(child instanceof ParserRuleContext part)
-                    || part.exception != null && !(part instanceof TailContext)) {
+            if (!(child instanceof ParserRuleContext part) || !(part instanceof TailContext) && !whole.of(part)) {
                 continue;
             }
             if (part instanceof NameContext name) {
@@ -85,7 +86,7 @@ final class LineConverter {
         if (c.NUMBER() != null) {
             said.add(numbers(c.NUMBER(), c.NUMBER()));
         }
-        if (c.name() != null && c.name().exception == null) {
+        if (whole.of(c.name())) {
             Name species = names.name(c.name());
             said.add(new Clause.ForSpecies(species, species.span()));
         }
@@ -94,9 +95,7 @@ final class LineConverter {
 
     private Line trim(TrimLineContext c) {
         List<Clause> limits = new ArrayList<>();
-        c.fatLimit().stream()
-                .filter(limit -> limit.exception == null && limit.quantity().exception == null)
-                .forEach(limit -> limits.add(clauses.fatLimit(limit)));
+        c.fatLimit().stream().filter(whole::of).forEach(limit -> limits.add(clauses.fatLimit(limit)));
         Line line = plain(c, limits);
         return new Line(List.of(word(c.FAT(), c.getStart())), line.clauses());
     }
@@ -116,7 +115,7 @@ final class LineConverter {
 
     private List<Clause> item(ReferenceLineContext c) {
         ItemNumberContext item = c.itemNumber();
-        if (item == null || item.exception != null) {
+        if (!whole.of(item)) {
             return List.of();
         }
         String number =
@@ -128,7 +127,7 @@ final class LineConverter {
     /** "remove gland popliteal": the word gland says what kind of thing the name is of. */
     private Line removal(RemoveLineContext c) {
         Line line = plain(c, List.of());
-        boolean marked = c.name() != null
+        boolean marked = whole.of(c.name())
                 && c.name().GLAND().size() > 0
                 && c.name().getChildCount() > 1
                 && c.name().getStart() == c.name().GLAND(0).getSymbol();

@@ -27,7 +27,6 @@ final class StatementConverter {
     private final Set<ParserRuleContext> damaged;
     private final NameConverter names;
     private final FigureConverter figures;
-    private final ClauseConverter clauses;
     private final LineConverter lines;
 
     StatementConverter(Offsets offsets, FileReport report, Set<ParserRuleContext> damaged) {
@@ -36,8 +35,9 @@ final class StatementConverter {
         this.damaged = damaged;
         this.names = new NameConverter(report.text(), offsets, report);
         this.figures = new FigureConverter(offsets, report, names);
-        this.clauses = new ClauseConverter(offsets, names, figures);
-        this.lines = new LineConverter(offsets, names, clauses);
+        Wholeness whole = new Wholeness(damaged.isEmpty());
+        ClauseConverter clauses = new ClauseConverter(offsets, names, figures, whole);
+        this.lines = new LineConverter(offsets, names, clauses, whole);
     }
 
     List<Statement> file(FileContext file) {
