@@ -12,6 +12,9 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.TokenStream;
+import org.antlr.v4.runtime.atn.ParserATNSimulator;
 
 /** Each library that is not ours is known in one place, and nothing else comes in. */
 @AnalyzeClasses(packages = "dev.gambrel", importOptions = Rooms.MainClasses.class)
@@ -64,4 +67,13 @@ class LibraryRulesTest {
             .and()
             .arePublic()
             .should(Signatures.haveNone(PARSER_TYPES));
+
+    /** One word of look-ahead decides: nothing that ANTLR makes for us asks for more, whatever the text. */
+    @ArchTest
+    static final ArchRule the_grammar_never_looks_further_than_one_word = noClasses()
+            .that()
+            .resideInAPackage(Rooms.GRAMMAR)
+            .should()
+            .callMethod(
+                    ParserATNSimulator.class, "adaptivePredict", TokenStream.class, int.class, ParserRuleContext.class);
 }

@@ -8,15 +8,18 @@ import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.text.SourceText;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tuple;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
 
@@ -133,13 +136,13 @@ class NoInputThrowsLaws {
                 .mapToObj(KeywordLexer::word)
                 .toList();
         return Arbitraries.frequencyOf(
-                        net.jqwik.api.Tuple.of(4, Arbitraries.of(words)),
-                        net.jqwik.api.Tuple.of(3, Arbitraries.of(SIGNS)),
-                        net.jqwik.api.Tuple.of(2, Arbitraries.of(FIGURES)),
-                        net.jqwik.api.Tuple.of(2, Arbitraries.of(NAMES)))
+                        Tuple.of(4, Arbitraries.of(words)),
+                        Tuple.of(3, Arbitraries.of(SIGNS)),
+                        Tuple.of(2, Arbitraries.of(FIGURES)),
+                        Tuple.of(2, Arbitraries.of(NAMES)))
                 .list()
                 .ofMaxSize(80)
-                .map(words1 -> String.join(" ", words1));
+                .map(picked -> String.join(" ", picked));
     }
 
     @Property(tries = 2000)
@@ -157,8 +160,7 @@ class NoInputThrowsLaws {
                 Arbitraries.of("}", "cut leg 33 %, two per carcass {", "cut shoulder 20 % ± 1 % {", "rest -> mince"));
         Arbitrary<String> name = Arbitraries.of(NAMES);
         Arbitrary<String> figure = Arbitraries.of(FIGURES);
-        return net.jqwik.api.Combinators.combine(
-                        form, name, figure, Arbitraries.integers().between(0, 3))
+        return Combinators.combine(form, name, figure, Arbitraries.integers().between(0, 3))
                 .as((line, n, f, how) -> varied(line, n, f, how))
                 .list()
                 .ofMaxSize(25)
@@ -166,10 +168,10 @@ class NoInputThrowsLaws {
     }
 
     private static String varied(String line, String name, String figure, int how) {
-        String named = line.replaceFirst("NAME", java.util.regex.Matcher.quoteReplacement(name))
+        String named = line.replaceFirst("NAME", Matcher.quoteReplacement(name))
                 .replaceAll("NAME|STREAM|SPECIES|TITLE|REGION", "mince");
         return switch (how) {
-            case 0 -> named.replaceFirst("[0-9.]+ (%|kg|g)", java.util.regex.Matcher.quoteReplacement(figure));
+            case 0 -> named.replaceFirst("[0-9.]+ (%|kg|g)", Matcher.quoteReplacement(figure));
             case 1 -> named + ", " + figure;
             default -> named;
         };
@@ -189,7 +191,7 @@ class NoInputThrowsLaws {
     Arbitrary<List<Edit>> edits() {
         List<String> put =
                 Stream.of(SIGNS, FIGURES, NAMES).flatMap(List::stream).toList();
-        return net.jqwik.api.Combinators.combine(
+        return Combinators.combine(
                         Arbitraries.of(Edit.Kind.values()),
                         Arbitraries.integers().between(0, 1_000_000),
                         Arbitraries.integers().between(1, 30),
@@ -215,6 +217,14 @@ class NoInputThrowsLaws {
         String text = Specifications.text(file);
         String part = text.substring(0, at % (text.length() + 1));
         Answers.isAnswered(Specifications.compile(file, part), part);
+    }
+
+    /** Found by the laws above: a sign without its figure stopped the program. */
+    @Example
+    void a_line_that_stops_within_a_figure_is_answered() {
+        List.of("source house, -", "cut leg -", "cut leg 33 % ± -", "carcass cold, 20 kg to -", "cut leg 33 % { -")
+                .forEach(line -> isAnswered(HEAD + line));
+        isAnswered("source house, -");
     }
 
     @Example

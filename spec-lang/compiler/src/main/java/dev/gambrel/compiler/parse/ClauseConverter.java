@@ -12,7 +12,6 @@ import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import java.util.ArrayList;
 import java.util.List;
-import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.tree.ParseTree;
 
 /** What follows a line's own words: clauses with commas between, and the arrow. */
@@ -58,7 +57,7 @@ final class ClauseConverter {
     private void add(ClauseContext clause, List<Clause> clauses) {
         Span span = offsets.of(clause);
         if (clause instanceof FigureClauseContext c) {
-            if (isWhole(c.figure())) {
+            if (Whole.is(c.figure())) {
                 clauses.add(figure(c.figure()));
             }
         } else if (clause instanceof CountClauseContext c) {
@@ -77,19 +76,19 @@ final class ClauseConverter {
     }
 
     private void addWithNames(ClauseContext clause, Span span, List<Clause> clauses) {
-        if (clause instanceof SourceClauseContext c && isWhole(c.name())) {
+        if (clause instanceof SourceClauseContext c && Whole.is(c.name())) {
             clauses.add(new Clause.Cites(names.name(c.name()), span));
-        } else if (clause instanceof AlsoClauseContext c && isWhole(c.name(0))) {
+        } else if (clause instanceof AlsoClauseContext c && Whole.is(c.name(0))) {
             List<String> regions = c.name().stream()
                     .skip(1)
                     .map(region -> names.name(region).text().text())
                     .toList();
             clauses.add(new Clause.Also(names.name(c.name(0)), regions, span));
-        } else if (clause instanceof RemainderClauseContext c && isWhole(c.name())) {
+        } else if (clause instanceof RemainderClauseContext c && Whole.is(c.name())) {
             Name name = names.name(c.name());
             clauses.add(new Clause.Remainder(name, name.span()));
-        } else if (clause instanceof LossClauseContext c && isWhole(c.name())) {
-            List<Figure> figure = isWhole(c.figure()) ? List.of(figures.figure(c.figure())) : List.of();
+        } else if (clause instanceof LossClauseContext c && Whole.is(c.name())) {
+            List<Figure> figure = Whole.is(c.figure()) ? List.of(figures.figure(c.figure())) : List.of();
             clauses.add(new Clause.Loss(names.name(c.name()), figure, span));
         } else {
             addWithFigures(clause, span, clauses);
@@ -99,20 +98,16 @@ final class ClauseConverter {
     private void addWithFigures(ClauseContext clause, Span span, List<Clause> clauses) {
         if (clause instanceof RibsClauseContext c && c.NUMBER().size() == 2) {
             clauses.add(new Clause.Ribs(c.NUMBER(0).getText(), c.NUMBER(1).getText(), span));
-        } else if (clause instanceof LeanClauseContext c && isWhole(c.quantity())) {
+        } else if (clause instanceof LeanClauseContext c && Whole.is(c.quantity())) {
             clauses.add(new Clause.Lean(figures.amount(c.quantity()), judged(c), span));
         } else if (clause instanceof KindClauseContext c) {
             clauses.add(new Clause.Kind(kind(c), span));
-        } else if (clause instanceof BetweenClauseContext c && isWhole(c.quantity(0)) && isWhole(c.quantity(1))) {
+        } else if (clause instanceof BetweenClauseContext c && Whole.is(c.quantity(0)) && Whole.is(c.quantity(1))) {
             clauses.add(new Clause.Between(figures.amount(c.quantity(0)), figures.amount(c.quantity(1)), span));
         } else if (clause instanceof SourceKindClauseContext c && c.STRING() != null) {
             clauses.add(new Clause.Citation(
                     sourceKind(c), NameConverter.unquoted(c.STRING().getText()), span));
         }
-    }
-
-    private static boolean isWhole(ParserRuleContext context) {
-        return context != null && context.exception == null;
     }
 
     private static Stream.Judged judged(LeanClauseContext context) {

@@ -60,8 +60,7 @@ final class LineConverter {
         List<Name> found = new ArrayList<>(1);
         List<Clause> said = new ArrayList<>(first);
         for (ParseTree child : line.children == null ? List.<ParseTree>of() : line.children) {
-            if (!(child instanceof ParserRuleContext part)
-                    || part.exception != null && !(part instanceof TailContext)) {
+            if (!(child instanceof ParserRuleContext part) || !(part instanceof TailContext) && !Whole.is(part)) {
                 continue;
             }
             if (part instanceof NameContext name) {
@@ -94,9 +93,7 @@ final class LineConverter {
 
     private Line trim(TrimLineContext c) {
         List<Clause> limits = new ArrayList<>();
-        c.fatLimit().stream()
-                .filter(limit -> limit.exception == null && limit.quantity().exception == null)
-                .forEach(limit -> limits.add(clauses.fatLimit(limit)));
+        c.fatLimit().stream().filter(Whole::is).forEach(limit -> limits.add(clauses.fatLimit(limit)));
         Line line = plain(c, limits);
         return new Line(List.of(word(c.FAT(), c.getStart())), line.clauses());
     }
