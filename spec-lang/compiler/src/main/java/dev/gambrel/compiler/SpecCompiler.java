@@ -84,6 +84,6 @@ public final class SpecCompiler {
      * @return the tree, or what is wrong: all findings, those of one text in the order of their places
      */
     public Result<Compilation> compile(SourceText text, Sources sources) {
-        return Lowering.compile(text, sources, limits);
+        return Lowering.compile(text, sources, limits, Compilation::new);
     }
 }

@@ -18,8 +18,8 @@ final class Site {
     private final Cut cut;
     private final TreePath path;
     private final List<Part> parts;
-    private final Optional<PieceIndex.Known> piece;
-    private final Optional<Set<TradeName>> bonesIn;
+    private final PieceIndex.Known piece;
+    private final Set<TradeName> bonesIn;
     private final boolean unsure;
 
     private Site(
@@ -33,8 +33,8 @@ final class Site {
         this.cut = cut;
         this.path = above == null ? TreePath.ROOT : above.path.then(cut.name());
         this.parts = parts;
-        this.piece = piece;
-        this.bonesIn = bonesIn;
+        this.piece = piece.orElse(null);
+        this.bonesIn = bonesIn.orElse(null);
         this.unsure = unsure;
     }
 
@@ -78,12 +78,12 @@ final class Site {
     }
 
     Optional<PieceIndex.Known> piece() {
-        return piece;
+        return Optional.ofNullable(piece);
     }
 
     /** The bones that enter, as far as they are known. */
     Optional<Set<TradeName>> bonesIn() {
-        return bonesIn;
+        return Optional.ofNullable(bonesIn);
     }
 
     /** Whether one of the parts could not be read, so that nothing can be said of all of them. */

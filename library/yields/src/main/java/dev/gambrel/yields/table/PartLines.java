@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.function.ToDoubleFunction;
 
 /** The lines of the parts: each cut's parts are apportioned to the cut's own printed figures, from the top down. */
@@ -18,8 +17,8 @@ final class PartLines {
     private final Figures figures;
     private final List<Line> lines = new ArrayList<>();
 
-    /** What is printed of one row, in steps of the last place. */
-    private record Printed(long all, long one, OptionalLong ofCutAbove, OptionalLong ofCarcass) {}
+    /** What is printed of one row, in steps of the last place; 0 where the row has no such figure. */
+    private record Printed(long all, long one, long ofCutAbove, long ofCarcass) {}
 
     private PartLines(Figures figures) {
         this.figures = figures;
@@ -29,12 +28,8 @@ final class PartLines {
         PartLines parts = new PartLines(figures);
         YieldRow root = yields.weighed();
         long all = Math.round(parts.allSteps(root));
-        parts.add(root, new Printed(all, all, OptionalLong.empty(), whole(root)));
+        parts.add(root, new Printed(all, all, 0, WHOLE));
         return parts.lines;
-    }
-
-    private static OptionalLong whole(YieldRow row) {
-        return row.percentOfCarcass().isPresent() ? OptionalLong.of(WHOLE) : OptionalLong.empty();
     }
 
     private void add(YieldRow row, Printed printed) {
@@ -46,19 +41,10 @@ final class PartLines {
         long[] all = apportion(parts, this::allSteps, printed.all());
         long[] one = onePiece(row, parts, printed.one(), all);
         long[] ofCut = apportion(parts, part -> percentSteps(part.percentOfCutAbove()), WHOLE);
-        long carcass = printed.ofCarcass().orElse(carcassBelow(parts));
+        long carcass = row.percentOfCarcass().isPresent() ? printed.ofCarcass() : carcassBelow(parts);
         long[] ofCarcass = apportion(parts, part -> percentSteps(part.percentOfCarcass()), carcass);
         for (int i = 0; i < all.length; i++) {
-            YieldRow part = parts.get(i);
-            add(
-                    part,
-                    new Printed(
-                            all[i],
-                            one[i],
-                            OptionalLong.of(ofCut[i]),
-                            part.percentOfCarcass().isPresent()
-                                    ? OptionalLong.of(ofCarcass[i])
-                                    : OptionalLong.empty()));
+            add(parts.get(i), new Printed(all[i], one[i], ofCut[i], ofCarcass[i]));
         }
     }
 
@@ -121,14 +107,10 @@ final class PartLines {
     }
 
     private static Line.Shares shares(YieldRow row, Printed printed) {
-        String ofCut = row.level() == 0 || row.percentOfCutAbove().isPresent()
-                ? percent(printed.ofCutAbove())
-                : Line.NOT_STATED;
-        return new Line.Shares(ofCut, row.allPieces().isPresent() ? percent(printed.ofCarcass()) : Line.NOT_STATED);
-    }
-
-    private static String percent(OptionalLong steps) {
-        return steps.isPresent() ? Figures.percent(steps.getAsLong()) : "";
+        String ofCut = row.percentOfCutAbove().isPresent() ? Figures.percent(printed.ofCutAbove()) : Line.NOT_STATED;
+        String ofCarcass = row.percentOfCarcass().isPresent() ? Figures.percent(printed.ofCarcass()) : "";
+        return new Line.Shares(
+                row.level() == 0 ? "" : ofCut, row.allPieces().isPresent() ? ofCarcass : Line.NOT_STATED);
     }
 
     private static String goesTo(YieldRow row) {

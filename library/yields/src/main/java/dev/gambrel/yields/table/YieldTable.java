@@ -6,6 +6,7 @@ import dev.gambrel.tree.Specification;
 import dev.gambrel.yields.ExpectedYields;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Expected yields in print. Immutable; the same yields give the same characters.
@@ -95,7 +96,8 @@ public final class YieldTable {
         specification
                 .title()
                 .codePoints()
-                .forEach(c -> out.append(isPrintable(c) ? Character.toString(c) : String.format("\\u%04x", c)));
+                .forEach(c ->
+                        out.append(isPrintable(c) ? Character.toString(c) : String.format(Locale.ROOT, "\\u%04x", c)));
         return out + ", revision " + specification.revision();
     }
 

@@ -1,6 +1,5 @@
 package dev.gambrel.compiler.lower;
 
-import dev.gambrel.compiler.Compilation;
 import dev.gambrel.compiler.parse.SpecParser;
 import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.source.Sources;
@@ -13,6 +12,7 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.rules.TreeRules;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 
 /** From a text to a tree that keeps every rule, or to findings. */
 public final class Lowering {
@@ -24,9 +24,12 @@ public final class Lowering {
      * @param text the specification
      * @param sources where the files that it uses are found
      * @param limits how much is taken
-     * @return the tree with its texts, or what is wrong
+     * @param whenSound makes the answer from the tree and all texts that it was read from
+     * @param <T> the kind of answer
+     * @return the answer, or what is wrong
      */
-    public static Result<Compilation> compile(SourceText text, Sources sources, Limits limits) {
+    public static <T> Result<T> compile(
+            SourceText text, Sources sources, Limits limits, BiFunction<CutTree, List<SourceText>, T> whenSound) {
         List<Diagnostic> found = new ArrayList<>();
         UseLoader loader = new UseLoader(new SpecParser(limits), sources, limits, found::add);
         List<SpecFile> files = loader.load(text);
@@ -46,6 +49,6 @@ public final class Lowering {
         }
         found.addAll(new Consequences(found, program, loader.isIncomplete()).without(meaning));
         List<Diagnostic> sorted = FindingOrder.sort(found, texts);
-        return Result.hasError(sorted) ? Result.failed(sorted) : Result.of(new Compilation(tree, texts), sorted);
+        return Result.hasError(sorted) ? Result.failed(sorted) : Result.of(whenSound.apply(tree, texts), sorted);
     }
 }

@@ -1,0 +1,2 @@
+/** What holds for every specification: laws over all of it together. */
+package dev.gambrel.conformance.laws;
