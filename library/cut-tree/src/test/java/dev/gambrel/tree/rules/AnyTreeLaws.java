@@ -24,8 +24,10 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.From;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 
 /** Whatever figures stand in a tree, the rules answer in sentences. */
@@ -69,7 +71,7 @@ class AnyTreeLaws {
     private static Cut cut(String name, Expected figure, Expected ofCarcass, List<Part> parts) {
         var derived = new Share.Derived(ofCarcass, name("carcass"));
         Share share = new Share.Stated(figure, List.of(derived), List.of());
-        Quantity target = new Quantity(ofCarcass.exactMean().round(java.math.MathContext.DECIMAL32), Unit.GRAM);
+        Quantity target = Quantity.rounded(ofCarcass.exactMean(), Unit.GRAM);
         Portion portion = new Portion(
                 name("steak"), new Expected.Mean(target), new Portion.Range.Stated(target, target), Sheet.to("diced"));
         return new Cut(
@@ -101,8 +103,7 @@ class AnyTreeLaws {
 
     @Property(tries = 500)
     void no_figure_of_any_size_makes_a_rule_throw(
-            @ForAll @Size(min = 1, max = 6) List<@net.jqwik.api.From("figures") Expected> figures,
-            @ForAll boolean rest) {
+            @ForAll @Size(min = 1, max = 6) List<@From("figures") Expected> figures, @ForAll boolean rest) {
         for (Diagnostic finding : Held.against(sheet(figures, rest))) {
             assertFalse(finding.message().isEmpty());
             assertFalse(finding.message().contains("NaN") || finding.message().contains("Infinity"));
@@ -111,14 +112,13 @@ class AnyTreeLaws {
 
     @Property(tries = 200)
     void the_same_tree_gives_the_same_findings(
-            @ForAll @Size(min = 1, max = 6) List<@net.jqwik.api.From("figures") Expected> figures,
-            @ForAll boolean rest) {
+            @ForAll @Size(min = 1, max = 6) List<@From("figures") Expected> figures, @ForAll boolean rest) {
         assertEquals(Held.against(sheet(figures, rest)), Held.against(sheet(figures, rest)));
     }
 
     @Property(tries = 300)
     void shares_that_are_closed_with_a_last_part_keep_the_rules(
-            @ForAll @Size(min = 1, max = 8) List<@net.jqwik.api.constraints.IntRange(max = 1000) Integer> hundredths) {
+            @ForAll @Size(min = 1, max = 8) List<@IntRange(max = 1000) Integer> hundredths) {
         List<Part> parts = new ArrayList<>();
         int left = 10_000;
         for (int share : hundredths) {
