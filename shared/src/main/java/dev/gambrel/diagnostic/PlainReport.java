@@ -35,8 +35,9 @@ public final class PlainReport {
         for (Diagnostic finding : findings.subList(0, Math.min(most, findings.size()))) {
             out.append(print(finding)).append('\n');
         }
-        if (findings.size() > most) {
-            out.append("and ").append(findings.size() - most).append(" more findings.\n\n");
+        int more = findings.size() - most;
+        if (more > 0) {
+            out.append("and ").append(more).append(more == 1 ? " more finding.\n\n" : " more findings.\n\n");
         }
         return out.toString();
     }

@@ -15,8 +15,8 @@ record Underline(String line, String indent, String marks) {
         Span line = text.line(lineNumber);
         int start = Math.min(span.start(), line.end());
         int end = Math.max(start, Math.min(span.end(), line.end()));
-        int from = Math.max(line.start(), Math.min(start - LONGEST_LINE / 2, line.end() - LONGEST_LINE));
-        int to = Math.min(line.end(), from + LONGEST_LINE);
+        int from = whole(text, Math.max(line.start(), Math.min(start - LONGEST_LINE / 2, line.end() - LONGEST_LINE)));
+        int to = whole(text, Math.min(line.end(), from + LONGEST_LINE));
         String before = shown(text, from, Math.min(start, to));
         String under = shown(text, Math.min(start, to), Math.min(end, to));
         String after = shown(text, Math.min(end, to), to);
@@ -24,6 +24,15 @@ record Underline(String line, String indent, String marks) {
         int indent = columns(before) + (from > line.start() ? 1 : 0);
         return new Underline(
                 shownLine, " ".repeat(indent), Character.toString(mark).repeat(Math.max(1, columns(under))));
+    }
+
+    /** The offset, or the one before where a character of two UTF-16 units would be cut in half. */
+    private static int whole(SourceText text, int offset) {
+        String all = text.text();
+        boolean half = offset > 0
+                && offset < all.length()
+                && Character.isSurrogatePair(all.charAt(offset - 1), all.charAt(offset));
+        return half ? offset - 1 : offset;
     }
 
     private static String shown(SourceText text, int from, int to) {

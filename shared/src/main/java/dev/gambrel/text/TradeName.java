@@ -81,7 +81,7 @@ public final class TradeName implements Comparable<TradeName> {
         for (int i = 0; i < text.length(); i++) {
             if (text.charAt(i) > 0x7f) {
                 String upper = Normalizer.normalize(text, Normalizer.Form.NFKC).toUpperCase(Locale.ROOT);
-                return Normalizer.normalize(upper.toLowerCase(Locale.ROOT), Normalizer.Form.NFKC);
+                return singleSpaced(Normalizer.normalize(upper.toLowerCase(Locale.ROOT), Normalizer.Form.NFKC));
             }
         }
         return text.toLowerCase(Locale.ROOT);

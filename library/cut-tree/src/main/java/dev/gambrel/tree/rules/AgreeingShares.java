@@ -33,7 +33,7 @@ final class AgreeingShares implements Rule {
             Optional<Double> product = KnownBases.find(site, written.of())
                     .flatMap(site::shareOf)
                     .map(above -> above * stated.expected().mean());
-            double tolerance = ClosedShares.TOLERANCE.doubleValue();
+            double tolerance = ClosedShares.TOLERANCE.doubleValue() + Site.ROUNDING;
             if (product.filter(Double::isFinite).isPresent()
                     && Math.abs(product.get() - written.expected().mean()) > tolerance) {
                 Place at = new Place.InTree(site.path().then(part.name()), Aspect.DERIVED_SHARE, i);

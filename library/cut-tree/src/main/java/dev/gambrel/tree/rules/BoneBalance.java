@@ -6,6 +6,7 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Part;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,11 +40,14 @@ final class BoneBalance implements Rule {
         if (site.bonesIn().isEmpty()) {
             return;
         }
+        Set<TradeName> left = new LinkedHashSet<>(site.bonesIn().get());
+        Set<TradeName> lines = new HashSet<>();
         for (Part part : site.parts()) {
-            if (part instanceof Part.Bone bone) {
+            boolean isTwoLinesOfOneName = !lines.add(part.name());
+            if (part instanceof Part.Bone bone && !isTwoLinesOfOneName) {
                 for (TradeName name : bone.bones()) {
                     Optional<TradeName> known = pieces.bone(name);
-                    if (known.isPresent() && !site.bonesIn().get().contains(known.get())) {
+                    if (known.isPresent() && !left.remove(known.get())) {
                         found.accept(neverEntered(site, bone, name, known.get(), pieces));
                     }
                 }
@@ -57,8 +61,10 @@ final class BoneBalance implements Rule {
                 .with("bone", name)
                 .with("cut", site.name());
         for (Site above : site.upward()) {
-            for (Part part : above == site ? List.<Part>of() : above.parts()) {
-                if (part instanceof Part.Bone earlier
+            for (Part part : above.parts()) {
+                if (part == bone) {
+                    break;
+                } else if (part instanceof Part.Bone earlier
                         && earlier.bones().stream().anyMatch(b -> pieces.bone(b).equals(Optional.of(known)))) {
                     return finding.related(
                                     above.at(earlier, Aspect.NAME), "it has left the " + above.name() + " here already")

@@ -54,7 +54,7 @@ final class PublishedShares implements Rule {
         Optional<Double> share = baseSite(site, base, inspection).flatMap(site::shareOf);
         if (isRange && share.filter(fraction -> fraction <= 1).isPresent()) {
             double percent = share.get() * 100;
-            if (percent < low.value() - halfLastDigit(low) || percent > high.value() + halfLastDigit(high)) {
+            if (percent < low.value() - margin(low) || percent > high.value() + margin(high)) {
                 found.accept(outside(site, base, percent, figures, inspection.tree()));
             }
         }
@@ -120,7 +120,8 @@ final class PublishedShares implements Rule {
         return figures.stream().map(figure -> Ends.of(figure.expected()));
     }
 
-    private static double halfLastDigit(Quantity figure) {
-        return 0.5 * Math.pow(10, -figure.amount().scale());
+    /** Half of the last digit, with what doubles lose. */
+    private static double margin(Quantity figure) {
+        return 0.5 * Math.pow(10, -figure.amount().scale()) + Site.ROUNDING;
     }
 }

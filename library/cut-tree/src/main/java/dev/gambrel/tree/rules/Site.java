@@ -14,6 +14,9 @@ import java.util.Set;
 
 /** A place where something is divided: the carcass, or a cut, with all that the rules need to know of it. */
 final class Site {
+    /** Points by which shares that are equal on paper may differ, since those down the tree are products of doubles. */
+    static final double ROUNDING = 1e-9;
+
     private final Site above;
     private final Cut cut;
     private final TreePath path;

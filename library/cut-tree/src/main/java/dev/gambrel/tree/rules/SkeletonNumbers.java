@@ -32,7 +32,8 @@ final class SkeletonNumbers implements Rule {
             checkPoint(between.first(), species, at, found);
             checkPoint(between.second(), species, at, found);
         } else if (landmark instanceof Landmark.Ribs ribs) {
-            checkRib(Math.max(ribs.first(), ribs.last()), species, at, found);
+            int lower = Math.min(ribs.first(), ribs.last());
+            checkRib(lower < 1 ? lower : Math.max(ribs.first(), ribs.last()), species, at, found);
         }
     }
 
