@@ -42,7 +42,10 @@ public enum TreeCode implements Code {
     STEP_TWICE("G0319", "step-twice", Severity.ERROR, "What is lost from {from} weight on is written twice."),
     /** Two cuts that are one piece of the animal. */
     SAME_PIECE_TWICE(
-            "G0308", "same-piece-twice", Severity.WARNING, "{cut} and {other} are the same piece: the {piece}."),
+            "G0308",
+            "same-piece-twice",
+            Severity.WARNING,
+            "Two cuts here are the same piece, the {piece}: {other} and {cut}."),
 
     /** Low end above high end. */
     REVERSED_RANGE("G0405", "reversed-range", Severity.ERROR, "The range {low} to {high} runs from high to low."),

@@ -53,7 +53,7 @@ class SharesTest {
         Diagnostic less = only(Sheet.of(cut("leg", "-0.1"), rest("mince")), TreeCode.SHARE_OUT_OF_RANGE);
         assertEquals("A share of -0.1 % is not between 0 % and 100 %.", less.message());
         assertEquals("leg, share", where(less.place()));
-        breaks(Sheet.of(cut("leg", "100.01"), rest("mince")), TreeCode.SHARE_OUT_OF_RANGE, TreeCode.NEGATIVE_REST);
+        breaks(Sheet.of(cut("leg", "100.01"), rest("mince")), TreeCode.SHARE_OUT_OF_RANGE);
     }
 
     @Test
@@ -80,7 +80,7 @@ class SharesTest {
     void a_stream_is_no_leaner_than_all_lean() {
         keepsTheRules(Sheet.of(rest("lean trim")).with(lean("100")));
         Diagnostic finding = only(Sheet.of(rest("lean trim")).with(lean("101")), TreeCode.SHARE_OUT_OF_RANGE);
-        assertEquals("carcass, stream 4", where(finding.place()));
+        assertEquals("carcass, lean 4", where(finding.place()));
     }
 
     private static Stream lean(String percent) {
