@@ -9,30 +9,55 @@ package dev.gambrel.diagnostic;
  */
 public interface Code {
     /**
+     * All that is fixed about a kind of finding.
+     *
+     * @param id the stable identifier: the letter G and four digits
+     * @param slug the readable identifier, as stable: lower-case words joined by hyphens
+     * @param severity how much this kind of finding matters
+     * @param pattern the sentence, with arguments in braces by name: "The parts of {cut} add up to {sum}."
+     */
+    record Kind(String id, String slug, Severity severity, String pattern) {}
+
+    /**
+     * What is fixed about this kind of finding.
+     *
+     * @return the same at each call
+     */
+    Kind kind();
+
+    /**
      * The stable identifier.
      *
      * @return the letter G and four digits
      */
-    String id();
+    default String id() {
+        return kind().id();
+    }
 
     /**
-     * The readable identifier, as stable as {@link #id()}.
+     * The readable identifier.
      *
      * @return lower-case words joined by hyphens
      */
-    String slug();
+    default String slug() {
+        return kind().slug();
+    }
 
     /**
      * How much this kind of finding matters.
      *
      * @return the severity
      */
-    Severity severity();
+    default Severity severity() {
+        return kind().severity();
+    }
 
     /**
      * The sentence, with arguments in braces by name.
      *
      * @return for example "The parts of {cut} add up to {sum}."
      */
-    String pattern();
+    default String pattern() {
+        return kind().pattern();
+    }
 }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.cli.Codes;
 import dev.gambrel.compiler.SpecCompiler;
-import dev.gambrel.compiler.lower.MeaningCode;
+import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;

@@ -5,8 +5,8 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Part;
-import dev.gambrel.tree.Piece;
-import dev.gambrel.tree.Species;
+import dev.gambrel.tree.anatomy.Piece;
+import dev.gambrel.tree.anatomy.Species;
 import java.util.Comparator;
 import java.util.List;
 

@@ -1,5 +1,6 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.text.TradeName;
 import java.util.List;
 

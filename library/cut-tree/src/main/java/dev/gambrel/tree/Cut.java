@@ -1,6 +1,7 @@
 package dev.gambrel.tree;
 
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.List;
 
 /**

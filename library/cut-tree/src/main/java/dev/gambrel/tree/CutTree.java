@@ -1,6 +1,7 @@
 package dev.gambrel.tree;
 
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.anatomy.Species;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,8 @@
 package dev.gambrel.tree;
 
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.anatomy.OtherName;
+import dev.gambrel.tree.anatomy.Reference;
 import java.util.List;
 
 /**

@@ -1,6 +1,7 @@
 package dev.gambrel.tree;
 
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.anatomy.SkeletonPoint;
 
 /** Where a cut is made. */
 public sealed interface Landmark {

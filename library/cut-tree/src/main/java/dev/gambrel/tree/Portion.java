@@ -1,5 +1,6 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
 

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -8,6 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.anatomy.AnatomicalCount;
+import dev.gambrel.tree.anatomy.SkeletonPoint;
+import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.anatomy.SpineRegion;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -2,6 +2,12 @@ package dev.gambrel.tree;
 
 import static dev.gambrel.tree.Sheet.name;
 
+import dev.gambrel.tree.anatomy.AnatomicalCount;
+import dev.gambrel.tree.anatomy.OtherName;
+import dev.gambrel.tree.anatomy.Piece;
+import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.anatomy.SpineRegion;
 import java.util.List;
 import java.util.Map;
 

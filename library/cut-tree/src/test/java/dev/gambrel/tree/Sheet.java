@@ -1,8 +1,11 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.anatomy.Species;
 import java.util.ArrayList;
 import java.util.List;
 

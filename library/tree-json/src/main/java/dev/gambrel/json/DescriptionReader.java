@@ -4,11 +4,11 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Landmark;
-import dev.gambrel.tree.OtherName;
-import dev.gambrel.tree.Reference;
 import dev.gambrel.tree.Separation;
-import dev.gambrel.tree.SkeletonPoint;
-import dev.gambrel.tree.SpineRegion;
+import dev.gambrel.tree.anatomy.OtherName;
+import dev.gambrel.tree.anatomy.Reference;
+import dev.gambrel.tree.anatomy.SkeletonPoint;
+import dev.gambrel.tree.anatomy.SpineRegion;
 import java.util.List;
 
 /** Reads what a cut is, what it is called elsewhere, and where and with what it is parted from its neighbours. */

@@ -2,14 +2,14 @@ package dev.gambrel.json;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
-import dev.gambrel.tree.AnatomicalCount;
-import dev.gambrel.tree.Expected;
-import dev.gambrel.tree.PieceCount;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.anatomy.AnatomicalCount;
+import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.Arrays;
 import java.util.function.BiFunction;
 

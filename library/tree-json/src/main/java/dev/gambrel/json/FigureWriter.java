@@ -1,12 +1,12 @@
 package dev.gambrel.json;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
-import dev.gambrel.tree.AnatomicalCount;
-import dev.gambrel.tree.Expected;
-import dev.gambrel.tree.PieceCount;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.anatomy.AnatomicalCount;
+import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.Optional;
 
 /** Writes figures: quantities, expectations, shares, ranges and counts. */

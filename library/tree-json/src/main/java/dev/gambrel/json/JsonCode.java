@@ -77,33 +77,14 @@ public enum JsonCode implements Code {
             "The number {found} at {at} is longer than can be kept exactly; numbers have at most {digits} digits "
                     + "and {places} places after the point.");
 
-    private final String id;
-    private final String slug;
-    private final String pattern;
+    private final Kind kind;
 
     JsonCode(String id, String slug, String pattern) {
-        this.id = id;
-        this.slug = slug;
-        this.pattern = pattern;
+        this.kind = new Kind(id, slug, Severity.ERROR, pattern);
     }
 
     @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public String slug() {
-        return slug;
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.ERROR;
-    }
-
-    @Override
-    public String pattern() {
-        return pattern;
+    public Kind kind() {
+        return kind;
     }
 }

@@ -1,9 +1,9 @@
 package dev.gambrel.json;
 
-import dev.gambrel.tree.AnatomicalCount;
-import dev.gambrel.tree.Piece;
-import dev.gambrel.tree.Species;
-import dev.gambrel.tree.SpineRegion;
+import dev.gambrel.tree.anatomy.AnatomicalCount;
+import dev.gambrel.tree.anatomy.Piece;
+import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.anatomy.SpineRegion;
 import java.util.Map;
 import java.util.Optional;
 

@@ -4,18 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.tree.Expected;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
-import dev.gambrel.tree.Species;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.anatomy.Species;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,6 +1,6 @@
 package dev.gambrel.yields;
 
-import dev.gambrel.tree.Expected;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Share;
 import java.util.Arrays;
 import java.util.List;

@@ -37,35 +37,14 @@ public enum YieldCode implements Code {
             Severity.ERROR,
             "The carcass is given as {weight}; weights from {least} to {most} can be worked with.");
 
-    private final String id;
-    private final String slug;
-    private final Severity severity;
-    private final String pattern;
+    private final Kind kind;
 
     YieldCode(String id, String slug, Severity severity, String pattern) {
-        this.id = id;
-        this.slug = slug;
-        this.severity = severity;
-        this.pattern = pattern;
+        this.kind = new Kind(id, slug, severity, pattern);
     }
 
     @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public String slug() {
-        return slug;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String pattern() {
-        return pattern;
+    public Kind kind() {
+        return kind;
     }
 }

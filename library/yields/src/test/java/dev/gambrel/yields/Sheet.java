@@ -1,5 +1,6 @@
 package dev.gambrel.yields;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
@@ -9,17 +10,16 @@ import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Description;
-import dev.gambrel.tree.Expected;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
-import dev.gambrel.tree.PieceCount;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
-import dev.gambrel.tree.Species;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.anatomy.Species;
 import java.util.List;
 
 /** Cutting sheets for tests, written short: shares as "33.0", "33.0 ± 0.9", "31.2 to 34.8" or "" for not stated. */

@@ -1,6 +1,6 @@
 package dev.gambrel.cli;
 
-import dev.gambrel.compiler.lower.MeaningCode;
+import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;

@@ -5,6 +5,8 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.Source;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Site;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

@@ -7,6 +7,9 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Rule;
+import dev.gambrel.tree.inspection.Site;
 import java.util.function.Consumer;
 
 /** Every gram has one home: what comes off goes somewhere. */

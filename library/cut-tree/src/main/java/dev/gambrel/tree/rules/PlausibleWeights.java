@@ -9,6 +9,10 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.inspection.Findings;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Rule;
+import dev.gambrel.tree.inspection.Site;
 import java.util.function.Consumer;
 
 /** A carcass and a portion weigh something. */

@@ -7,6 +7,10 @@ import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.inspection.Findings;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Rule;
+import dev.gambrel.tree.inspection.Site;
 import java.math.BigDecimal;
 import java.util.function.Consumer;
 

@@ -2,13 +2,16 @@ package dev.gambrel.tree.rules;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.tree.Expected;
-import dev.gambrel.tree.Piece.Published;
 import dev.gambrel.tree.Source;
+import dev.gambrel.tree.anatomy.Piece.Published;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Rule;
+import dev.gambrel.tree.inspection.Site;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;

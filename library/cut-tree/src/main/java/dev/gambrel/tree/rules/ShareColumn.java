@@ -3,6 +3,8 @@ package dev.gambrel.tree.rules;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.inspection.Findings;
+import dev.gambrel.tree.inspection.Site;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;

@@ -6,6 +6,8 @@ import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Rule;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

@@ -3,11 +3,14 @@ package dev.gambrel.tree.rules;
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
-import dev.gambrel.tree.AnatomicalCount;
 import dev.gambrel.tree.Landmark;
 import dev.gambrel.tree.Separation;
-import dev.gambrel.tree.SkeletonPoint;
-import dev.gambrel.tree.Species;
+import dev.gambrel.tree.anatomy.AnatomicalCount;
+import dev.gambrel.tree.anatomy.SkeletonPoint;
+import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Rule;
+import dev.gambrel.tree.inspection.Site;
 import java.util.List;
 import java.util.function.Consumer;
 

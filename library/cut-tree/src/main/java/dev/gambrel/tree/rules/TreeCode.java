@@ -169,35 +169,14 @@ public enum TreeCode implements Code {
             Severity.WARNING,
             "The {cut} is {share} of {base}; published figures run from {low} to {high}.");
 
-    private final String id;
-    private final String slug;
-    private final Severity severity;
-    private final String pattern;
+    private final Kind kind;
 
     TreeCode(String id, String slug, Severity severity, String pattern) {
-        this.id = id;
-        this.slug = slug;
-        this.severity = severity;
-        this.pattern = pattern;
+        this.kind = new Kind(id, slug, severity, pattern);
     }
 
     @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public String slug() {
-        return slug;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String pattern() {
-        return pattern;
+    public Kind kind() {
+        return kind;
     }
 }

@@ -4,6 +4,8 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -8,6 +8,9 @@ import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Rule;
+import dev.gambrel.tree.inspection.Site;
 import java.util.function.Consumer;
 
 /** Every part has a share, save a rest and a trim; and what is cut up is neither sent away whole nor portioned. */

@@ -12,10 +12,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Severity;
-import dev.gambrel.tree.Piece;
 import dev.gambrel.tree.Sheep;
 import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.Source;
+import dev.gambrel.tree.anatomy.Piece;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,10 +1,10 @@
 package dev.gambrel.json.trees;
 
 import dev.gambrel.quantity.Dimension;
-import dev.gambrel.tree.AnatomicalCount;
-import dev.gambrel.tree.Piece;
-import dev.gambrel.tree.Species;
-import dev.gambrel.tree.SpineRegion;
+import dev.gambrel.tree.anatomy.AnatomicalCount;
+import dev.gambrel.tree.anatomy.Piece;
+import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.anatomy.SpineRegion;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

@@ -1,14 +1,14 @@
 package dev.gambrel.json.trees;
 
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
-import dev.gambrel.tree.AnatomicalCount;
-import dev.gambrel.tree.Expected;
-import dev.gambrel.tree.PieceCount;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.anatomy.AnatomicalCount;
+import dev.gambrel.tree.anatomy.PieceCount;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Arrays;

@@ -1,15 +1,20 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Citations;
+import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.FigureReader;
+import dev.gambrel.compiler.meaning.Located;
+import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Figure;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
-import dev.gambrel.tree.Expected;
 import dev.gambrel.tree.WeightBand;
 import java.util.ArrayList;
 import java.util.List;

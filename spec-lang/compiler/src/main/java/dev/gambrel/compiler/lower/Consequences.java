@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;

@@ -1,5 +1,10 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.Located;
+import dev.gambrel.compiler.meaning.Notes;
+import dev.gambrel.compiler.meaning.OtherNames;
+import dev.gambrel.compiler.meaning.References;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Container;
@@ -12,13 +17,13 @@ import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Home;
-import dev.gambrel.tree.OtherName;
 import dev.gambrel.tree.Part;
-import dev.gambrel.tree.PieceCount;
 import dev.gambrel.tree.Portion;
-import dev.gambrel.tree.Reference;
 import dev.gambrel.tree.Separation;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.anatomy.OtherName;
+import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.anatomy.Reference;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,7 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.quantity.Dimension;

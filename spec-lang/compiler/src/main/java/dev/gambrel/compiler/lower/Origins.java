@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.compiler.syntax.Statement.Declaration;

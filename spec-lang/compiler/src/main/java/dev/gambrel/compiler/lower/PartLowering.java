@@ -1,5 +1,7 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.TreePath;

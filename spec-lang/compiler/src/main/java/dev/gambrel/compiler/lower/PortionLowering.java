@@ -1,10 +1,13 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.FigureReader;
+import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Dimension;
-import dev.gambrel.tree.Expected;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Portion;
 import java.util.Optional;

@@ -1,5 +1,10 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.FigureReader;
+import dev.gambrel.compiler.meaning.Located;
+import dev.gambrel.compiler.meaning.MeaningCode;
+import dev.gambrel.compiler.meaning.SpineRegions;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Name;
@@ -10,7 +15,7 @@ import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Landmark;
 import dev.gambrel.tree.Separation;
-import dev.gambrel.tree.SkeletonPoint;
+import dev.gambrel.tree.anatomy.SkeletonPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

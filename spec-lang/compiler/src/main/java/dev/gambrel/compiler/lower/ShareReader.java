@@ -1,11 +1,14 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Citations;
+import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Expected;
 import dev.gambrel.tree.Share;
 import java.util.ArrayList;
 import java.util.List;

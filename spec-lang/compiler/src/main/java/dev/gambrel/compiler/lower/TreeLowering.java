@@ -1,5 +1,10 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.FigureReader;
+import dev.gambrel.compiler.meaning.Located;
+import dev.gambrel.compiler.meaning.MeaningCode;
+import dev.gambrel.compiler.meaning.Notes;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
@@ -12,13 +17,13 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.tree.OtherName;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Source;
-import dev.gambrel.tree.Species;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.anatomy.OtherName;
+import dev.gambrel.tree.anatomy.Species;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -38,33 +38,14 @@ public enum SyntaxCode implements Code {
     /** A fraction that is no exact decimal. */
     INEXACT_FRACTION("G0216", "inexact-fraction", "The fraction {found} is not an exact decimal.");
 
-    private final String id;
-    private final String slug;
-    private final String pattern;
+    private final Kind kind;
 
     SyntaxCode(String id, String slug, String pattern) {
-        this.id = id;
-        this.slug = slug;
-        this.pattern = pattern;
+        this.kind = new Kind(id, slug, Severity.ERROR, pattern);
     }
 
     @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public String slug() {
-        return slug;
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.ERROR;
-    }
-
-    @Override
-    public String pattern() {
-        return pattern;
+    public Kind kind() {
+        return kind;
     }
 }

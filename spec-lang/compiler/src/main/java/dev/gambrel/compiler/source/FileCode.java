@@ -26,33 +26,14 @@ public enum FileCode implements Code {
     /** No such part of the catalogue. */
     NOT_IN_CATALOGUE("G0113", "not-in-catalogue", "The catalogue has no {species}.");
 
-    private final String id;
-    private final String slug;
-    private final String pattern;
+    private final Kind kind;
 
     FileCode(String id, String slug, String pattern) {
-        this.id = id;
-        this.slug = slug;
-        this.pattern = pattern;
+        this.kind = new Kind(id, slug, Severity.ERROR, pattern);
     }
 
     @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public String slug() {
-        return slug;
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.ERROR;
-    }
-
-    @Override
-    public String pattern() {
-        return pattern;
+    public Kind kind() {
+        return kind;
     }
 }

@@ -2,10 +2,10 @@ package dev.gambrel.compiler.syntax;
 
 import dev.gambrel.text.Span;
 import dev.gambrel.tree.BoneState;
-import dev.gambrel.tree.PieceCount;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
+import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.List;
 
 /** Something that a line says besides its name. */

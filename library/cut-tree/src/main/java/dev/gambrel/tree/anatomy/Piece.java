@@ -1,5 +1,6 @@
-package dev.gambrel.tree;
+package dev.gambrel.tree.anatomy;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.text.TradeName;
 import java.util.List;
 

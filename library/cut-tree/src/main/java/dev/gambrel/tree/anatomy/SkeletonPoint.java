@@ -1,4 +1,4 @@
-package dev.gambrel.tree;
+package dev.gambrel.tree.anatomy;
 
 /** A bone of the trunk by its number, counted from the head. */
 public sealed interface SkeletonPoint {

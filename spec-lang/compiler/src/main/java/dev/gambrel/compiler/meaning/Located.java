@@ -1,4 +1,4 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
@@ -9,4 +9,4 @@ import dev.gambrel.compiler.syntax.Statement.Declaration;
  * @param line the line
  * @param report findings about its file
  */
-record Located(Declaration line, FileReport report) {}
+public record Located(Declaration line, FileReport report) {}

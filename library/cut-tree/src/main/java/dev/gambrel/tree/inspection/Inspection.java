@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.inspection;
 
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.CutTree;
@@ -12,8 +12,9 @@ import java.util.Set;
  * @param pieces its species by name
  * @param sites every place where something is divided, carcass first
  */
-record Inspection(CutTree tree, PieceIndex pieces, List<Site> sites) {
-    static Inspection of(CutTree tree, Set<TreePath> inDoubt) {
+public record Inspection(CutTree tree, PieceIndex pieces, List<Site> sites) {
+    /** Looks a tree over once, O(parts); what stands at paths in doubt is not concluded from. */
+    public static Inspection of(CutTree tree, Set<TreePath> inDoubt) {
         PieceIndex pieces = new PieceIndex(tree.species());
         return new Inspection(tree, pieces, Sites.of(tree, pieces, inDoubt));
     }

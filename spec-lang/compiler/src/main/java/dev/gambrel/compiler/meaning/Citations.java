@@ -1,14 +1,15 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.text.TradeName;
 import java.util.List;
 
 /** What figures rest on. */
-final class Citations {
+public final class Citations {
     private Citations() {}
 
-    static List<TradeName> take(Clauses clauses) {
+    /** Takes the sources that a line cites. */
+    public static List<TradeName> take(Clauses clauses) {
         return clauses.all(Clause.Cites.class).stream()
                 .map(cites -> cites.name().text())
                 .toList();

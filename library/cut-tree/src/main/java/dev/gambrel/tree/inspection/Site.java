@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.inspection;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Place;
@@ -13,9 +13,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /** A place where something is divided: the carcass, or a cut, with all that the rules need to know of it. */
-final class Site {
+public final class Site {
     /** Points by which shares that are equal on paper may differ, since those down the tree are products of doubles. */
-    static final double ROUNDING = 1e-9;
+    public static final double ROUNDING = 1e-9;
 
     private final Site above;
     private final Cut cut;
@@ -41,69 +41,80 @@ final class Site {
         this.unsure = unsure;
     }
 
-    static Site carcass(List<Part> parts, Optional<Set<TradeName>> bonesIn, boolean unsure) {
+    /** The carcass, with the whole skeleton entering where it is known. */
+    public static Site carcass(List<Part> parts, Optional<Set<TradeName>> bonesIn, boolean unsure) {
         return new Site(null, null, parts, Optional.empty(), bonesIn, unsure);
     }
 
-    Site below(Cut cut, Optional<PieceIndex.Known> piece, Optional<Set<TradeName>> bonesIn, Set<TreePath> unsureSites) {
+    /** A cut of this site, with the bones that enter it where they are known. */
+    public Site below(
+            Cut cut, Optional<PieceIndex.Known> piece, Optional<Set<TradeName>> bonesIn, Set<TreePath> unsureSites) {
         boolean unsure = !unsureSites.isEmpty() && unsureSites.contains(path.then(cut.name()));
         return new Site(this, cut, cut.parts(), piece, bonesIn, unsure);
     }
 
-    boolean isCarcass() {
+    /** Whether this is the carcass itself. */
+    public boolean isCarcass() {
         return cut == null;
     }
 
     /** The cut; only to be asked where this is not the carcass. */
-    Cut cut() {
+    public Cut cut() {
         return cut;
     }
 
     /** The site that this one is cut from; only to be asked where this is not the carcass. */
-    Site above() {
+    public Site above() {
         return above;
     }
 
-    TreePath path() {
+    /** Its address. */
+    public TreePath path() {
         return path;
     }
 
-    String name() {
+    /** Its name, or "carcass". */
+    public String name() {
         return path.last();
     }
 
-    List<Part> parts() {
+    /** What leaves it. */
+    public List<Part> parts() {
         return parts;
     }
 
-    boolean isDivided() {
+    /** Whether its parts are all of it. */
+    public boolean isDivided() {
         return isCarcass() || cut.isDivided();
     }
 
-    Optional<PieceIndex.Known> piece() {
+    /** The piece that the species knows by its name. */
+    public Optional<PieceIndex.Known> piece() {
         return Optional.ofNullable(piece);
     }
 
     /** The bones that enter, as far as they are known. */
-    Optional<Set<TradeName>> bonesIn() {
+    public Optional<Set<TradeName>> bonesIn() {
         return Optional.ofNullable(bonesIn);
     }
 
     /** Whether one of the parts could not be read, so that nothing can be said of all of them. */
-    boolean isUnsure() {
+    public boolean isUnsure() {
         return unsure;
     }
 
-    Place.InTree at(Aspect aspect) {
+    /** A place at the site itself. */
+    public Place.InTree at(Aspect aspect) {
         return new Place.InTree(path, aspect);
     }
 
-    Place.InTree at(Part part, Aspect aspect) {
+    /** A place at one of its parts. */
+    public Place.InTree at(Part part, Aspect aspect) {
         return new Place.InTree(path.then(part.name()), aspect);
     }
 
     /** This site and those above it, nearest first. */
-    List<Site> upward() {
+    public List<Site> upward() {
         List<Site> sites = new ArrayList<>();
         for (Site site = this; site != null; site = site.above) {
             sites.add(site);
@@ -112,7 +123,7 @@ final class Site {
     }
 
     /** The mean share of this cut in one further up, as a fraction; nothing if a share on the way is not stated. */
-    Optional<Double> shareOf(Site base) {
+    public Optional<Double> shareOf(Site base) {
         double product = 1;
         for (Site site = this; site != base; site = site.above) {
             if (!(site.cut.share() instanceof Share.Stated stated) || site.above.isUnsure()) {

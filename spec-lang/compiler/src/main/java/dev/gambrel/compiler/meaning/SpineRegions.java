@@ -1,19 +1,20 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.SpineRegion;
+import dev.gambrel.tree.anatomy.SpineRegion;
 import java.util.List;
 import java.util.Optional;
 
 /** Regions of the spine by name. */
-final class SpineRegions {
+public final class SpineRegions {
     private SpineRegions() {}
 
-    static Optional<SpineRegion> read(String word, Span span, FileReport report) {
+    /** The region of a name; nothing, after a finding, if it is not one. */
+    public static Optional<SpineRegion> read(String word, Span span, FileReport report) {
         Optional<SpineRegion> region = SpineRegion.of(word);
         if (region.isEmpty()) {
             List<TradeName> known = List.of(SpineRegion.values()).stream()

@@ -1,4 +1,4 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
@@ -14,7 +14,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The clauses of one line, taken out one kind after another; what nobody takes does not belong there. */
-final class Clauses {
+public final class Clauses {
     private static final List<TradeName> PHRASES = Stream.of(
                     "two per carcass",
                     "one per carcass",
@@ -36,18 +36,20 @@ final class Clauses {
     private final FileReport report;
     private final List<Clause> left;
 
-    Clauses(Located located) {
+    /** The clauses of a line, none taken yet. */
+    public Clauses(Located located) {
         this.line = located.line();
         this.report = located.report();
         this.left = new ArrayList<>(line.clauses());
     }
 
     /** Takes all of a kind, in the order written. */
-    <C extends Clause> List<C> all(Class<C> kind) {
+    public <C extends Clause> List<C> all(Class<C> kind) {
         return all(kind, clause -> true);
     }
 
-    <C extends Clause> List<C> all(Class<C> kind, Predicate<C> which) {
+    /** Takes all of a kind that pass, in the order written. */
+    public <C extends Clause> List<C> all(Class<C> kind, Predicate<C> which) {
         List<C> taken = new ArrayList<>(2);
         for (int i = 0; i < left.size(); i++) {
             Clause clause = left.get(i);
@@ -60,11 +62,12 @@ final class Clauses {
     }
 
     /** Takes the only one of a kind, and reports a second. */
-    <C extends Clause> Optional<C> one(Class<C> kind, String what) {
+    public <C extends Clause> Optional<C> one(Class<C> kind, String what) {
         return one(kind, what, clause -> true);
     }
 
-    <C extends Clause> Optional<C> one(Class<C> kind, String what, Predicate<C> which) {
+    /** Takes the only one of a kind that passes, and reports a second. */
+    public <C extends Clause> Optional<C> one(Class<C> kind, String what, Predicate<C> which) {
         List<C> taken = all(kind, which);
         if (taken.size() > 1) {
             report.add(report.finding(MeaningCode.SAID_TWICE, taken.get(1).span())
@@ -77,7 +80,7 @@ final class Clauses {
     }
 
     /** Takes the only one of a kind, and reports if there is none, unless it may be among words not understood. */
-    <C extends Clause> Optional<C> required(Class<C> kind, String what, String help) {
+    public <C extends Clause> Optional<C> required(Class<C> kind, String what, String help) {
         Optional<C> taken = one(kind, what);
         boolean misspelt = left.stream().anyMatch(clause -> clause instanceof Clause.Words);
         if (taken.isEmpty() && !line.damaged() && !misspelt) {
@@ -90,7 +93,7 @@ final class Clauses {
     }
 
     /** Reports whatever is left. */
-    void finish() {
+    public void finish() {
         for (Clause clause : left) {
             Span span = clause instanceof Clause.Arrow arrow ? arrow.stream().span() : clause.span();
             String written = report.text().slice(span);

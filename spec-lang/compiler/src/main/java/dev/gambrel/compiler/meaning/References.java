@@ -1,16 +1,17 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Reference;
+import dev.gambrel.tree.anatomy.Reference;
 import java.util.List;
 import java.util.Optional;
 
 /** Numbers in published schemes. */
-final class References {
+public final class References {
     private References() {}
 
-    static Optional<Reference> read(Located located) {
+    /** The number of a reference line; nothing, after a finding, if it cannot be read. */
+    public static Optional<Reference> read(Located located) {
         Clauses clauses = new Clauses(located);
         Optional<Clause.Item> item = clauses.one(Clause.Item.class, "a number");
         List<TradeName> sources = Citations.take(clauses);

@@ -1,13 +1,14 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.syntax.Clause;
 import java.util.Optional;
 
 /** Free words. */
-final class Notes {
+public final class Notes {
     private Notes() {}
 
-    static Optional<String> read(Located located) {
+    /** The words of a note line. */
+    public static Optional<String> read(Located located) {
         return new Clauses(located).one(Clause.Text.class, "its words").map(Clause.Text::text);
     }
 }

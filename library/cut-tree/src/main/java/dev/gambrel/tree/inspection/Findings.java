@@ -1,22 +1,22 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.inspection;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Expected;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collection;
 import java.util.stream.Collectors;
 
 /** Turns of phrase that several rules share. */
-final class Findings {
+public final class Findings {
     private Findings() {}
 
     /** Adds the nearest known name, or else all of them if they are few. */
-    static Diagnostic suggest(Diagnostic finding, TradeName wanted, Collection<TradeName> known) {
+    public static Diagnostic suggest(Diagnostic finding, TradeName wanted, Collection<TradeName> known) {
         return NearestName.of(wanted, known)
                 .map(near -> finding.help("Did you mean “" + near + "”?"))
                 .orElseGet(() ->
@@ -24,13 +24,13 @@ final class Findings {
     }
 
     /** A worked-out figure in a sentence or a column, without its unit. */
-    static String figure(BigDecimal amount) {
+    public static String figure(BigDecimal amount) {
         String shown = Quantity.rounded(amount, Unit.PERCENT).toString();
         return shown.substring(0, shown.length() - 2);
     }
 
     /** The mean in the unit that it is written in. */
-    static Quantity meanAsWritten(Expected expected) {
+    public static Quantity meanAsWritten(Expected expected) {
         if (expected instanceof Expected.Mean mean) {
             return mean.value();
         } else if (expected instanceof Expected.PlusMinus spread) {
@@ -44,7 +44,7 @@ final class Findings {
     }
 
     /** Names with commas, and an "and" before the last. */
-    static String list(Collection<TradeName> names) {
+    public static String list(Collection<TradeName> names) {
         String all = names.stream().map(TradeName::text).collect(Collectors.joining(", "));
         int last = all.lastIndexOf(", ");
         return last < 0 ? all : all.substring(0, last) + " and " + all.substring(last + 2);

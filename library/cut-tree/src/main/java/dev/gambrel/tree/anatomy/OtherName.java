@@ -1,4 +1,4 @@
-package dev.gambrel.tree;
+package dev.gambrel.tree.anatomy;
 
 import dev.gambrel.text.TradeName;
 import java.util.List;

@@ -1,4 +1,4 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Severity;
@@ -50,33 +50,14 @@ public enum MeaningCode implements Code {
     /** A spread where limits are wanted. */
     NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight.");
 
-    private final String id;
-    private final String slug;
-    private final String pattern;
+    private final Kind kind;
 
     MeaningCode(String id, String slug, String pattern) {
-        this.id = id;
-        this.slug = slug;
-        this.pattern = pattern;
+        this.kind = new Kind(id, slug, Severity.ERROR, pattern);
     }
 
     @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public String slug() {
-        return slug;
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.ERROR;
-    }
-
-    @Override
-    public String pattern() {
-        return pattern;
+    public Kind kind() {
+        return kind;
     }
 }

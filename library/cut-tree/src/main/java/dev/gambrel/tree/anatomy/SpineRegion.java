@@ -1,4 +1,4 @@
-package dev.gambrel.tree;
+package dev.gambrel.tree.anatomy;
 
 import java.util.Locale;
 import java.util.Optional;

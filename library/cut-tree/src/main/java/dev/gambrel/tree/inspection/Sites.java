@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.inspection;
 
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.TradeName;
@@ -6,7 +6,7 @@ import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
-import dev.gambrel.tree.Piece;
+import dev.gambrel.tree.anatomy.Piece;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  * to contain, or else what lies in the piece that the species knows by its name, less the pieces that are cut from
  * beside it. Of a cut that the species does not know, nothing is known, unless it is boneless.
  */
-final class Sites {
+public final class Sites {
     private final PieceIndex index;
     private final Set<TreePath> unsure;
     private final List<Site> all = new ArrayList<>();
@@ -33,7 +33,8 @@ final class Sites {
         this.unsure = inDoubt.stream().map(TreePath::parent).collect(Collectors.toSet());
     }
 
-    static List<Site> of(CutTree tree, PieceIndex index, Set<TreePath> inDoubt) {
+    /** All sites, carcass first and each before what is cut from it. */
+    public static List<Site> of(CutTree tree, PieceIndex index, Set<TreePath> inDoubt) {
         Sites sites = new Sites(tree, index, inDoubt);
         Set<TradeName> skeleton = index.allBones();
         sites.visit(Site.carcass(
@@ -84,7 +85,7 @@ final class Sites {
     }
 
     /** The bones that are taken out at a site by name. */
-    static Set<TradeName> takenOut(Site site, PieceIndex index) {
+    public static Set<TradeName> takenOut(Site site, PieceIndex index) {
         Set<TradeName> taken = new LinkedHashSet<>();
         for (Part part : site.parts()) {
             if (part instanceof Part.Bone bone) {

@@ -1,33 +1,34 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.Figure;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Expected;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Gives figures their units and checks what they measure. What cannot be read is reported and gives nothing. */
-final class FigureReader {
+public final class FigureReader {
     private static final BigDecimal OUNCES_IN_A_POUND = BigDecimal.valueOf(16);
 
     private final FileReport report;
 
-    FigureReader(FileReport report) {
+    /** A reader that reports to a file. */
+    public FigureReader(FileReport report) {
         this.report = report;
     }
 
     /** A figure with its spread or as a central range. */
-    Optional<Expected> expected(Figure figure, Dimension dimension) {
+    public Optional<Expected> expected(Figure figure, Dimension dimension) {
         if (figure.more() instanceof Figure.More.PlusMinus more) {
             return both(figure.amount(), more.amount(), dimension)
                     .map(pair -> new Expected.PlusMinus(pair.get(0), pair.get(1)));
@@ -39,7 +40,7 @@ final class FigureReader {
     }
 
     /** Two figures of one dimension; where only the second has a unit, it is that of both, and so is its fault. */
-    Optional<List<Quantity>> both(Amount first, Amount second, Dimension dimension) {
+    public Optional<List<Quantity>> both(Amount first, Amount second, Dimension dimension) {
         Optional<Quantity> high = quantity(second, dimension);
         Optional<Quantity> low = high.isEmpty() && lacksUnit(first)
                 ? Optional.empty()
@@ -58,7 +59,7 @@ final class FigureReader {
     }
 
     /** One figure. */
-    Optional<Quantity> quantity(Amount amount, Dimension dimension) {
+    public Optional<Quantity> quantity(Amount amount, Dimension dimension) {
         List<Quantity> terms = new ArrayList<>(2);
         for (Amount.Term term : amount.terms()) {
             Optional<Quantity> read = term(term, dimension);
@@ -126,7 +127,7 @@ final class FigureReader {
     }
 
     /** A whole number within bounds, such as a rib or a revision. */
-    Optional<Integer> count(String written, Span span, int least, int most) {
+    public Optional<Integer> count(String written, Span span, int least, int most) {
         boolean digits = written.length() <= 6 && written.chars().allMatch(c -> c >= '0' && c <= '9');
         if (digits) {
             int count = Integer.parseInt(written);

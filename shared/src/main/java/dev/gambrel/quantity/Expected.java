@@ -1,6 +1,5 @@
-package dev.gambrel.tree;
+package dev.gambrel.quantity;
 
-import dev.gambrel.quantity.Quantity;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 

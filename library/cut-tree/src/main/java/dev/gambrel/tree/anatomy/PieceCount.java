@@ -1,4 +1,4 @@
-package dev.gambrel.tree;
+package dev.gambrel.tree.anatomy;
 
 /** How many of a cut one carcass gives. */
 public enum PieceCount {

@@ -1,9 +1,9 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.inspection;
 
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.OtherName;
-import dev.gambrel.tree.Piece;
-import dev.gambrel.tree.Species;
+import dev.gambrel.tree.anatomy.OtherName;
+import dev.gambrel.tree.anatomy.Piece;
+import dev.gambrel.tree.anatomy.Species;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -16,10 +16,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** The pieces, bones, muscles and glands of one species by every name they have. */
-final class PieceIndex {
+public final class PieceIndex {
     /** A piece with the names of the pieces that hold it, outermost first, itself last. */
-    record Known(Piece piece, List<Piece> chain) {
-        boolean isWithin(Piece other) {
+    public record Known(Piece piece, List<Piece> chain) {
+        /** Whether this piece is the other, or lies in it. */
+        public boolean isWithin(Piece other) {
             return chain.stream().anyMatch(piece -> piece == other);
         }
     }
@@ -30,7 +31,8 @@ final class PieceIndex {
     private final Map<TradeName, TradeName> glands = new LinkedHashMap<>();
     private final Map<TradeName, List<Known>> glandPieces = new HashMap<>();
 
-    PieceIndex(Species species) {
+    /** Lists all names of a species, O(structures). */
+    public PieceIndex(Species species) {
         species.pieces().forEach(piece -> add(piece, List.of()));
     }
 
@@ -64,13 +66,13 @@ final class PieceIndex {
     }
 
     /** The one piece of a name; nothing if there is none, or if the name means several. */
-    Optional<Known> piece(TradeName name) {
+    public Optional<Known> piece(TradeName name) {
         List<Known> found = piecesCalled(name);
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
     }
 
     /** All pieces of a name; a piece's own name comes before what it is called elsewhere. */
-    List<Known> piecesCalled(TradeName name) {
+    public List<Known> piecesCalled(TradeName name) {
         List<Known> found = pieces.getOrDefault(name, List.of());
         List<Known> own = found.stream()
                 .filter(known -> known.piece().name().equals(name))
@@ -78,41 +80,48 @@ final class PieceIndex {
         return own.isEmpty() ? found : own;
     }
 
-    Optional<TradeName> bone(TradeName name) {
+    /** The bone of a name, by the name that the species gives it. */
+    public Optional<TradeName> bone(TradeName name) {
         return Optional.ofNullable(bones.get(name));
     }
 
-    Optional<TradeName> muscle(TradeName name) {
+    /** The muscle of a name, by the name that the species gives it. */
+    public Optional<TradeName> muscle(TradeName name) {
         return Optional.ofNullable(muscles.get(name));
     }
 
-    Optional<TradeName> gland(TradeName name) {
+    /** The gland of a name, by the name that the species gives it. */
+    public Optional<TradeName> gland(TradeName name) {
         return Optional.ofNullable(glands.get(name));
     }
 
-    List<Known> piecesWithGland(TradeName gland) {
+    /** The pieces that a gland lies in. */
+    public List<Known> piecesWithGland(TradeName gland) {
         return glandPieces.getOrDefault(gland, List.of());
     }
 
-    Collection<TradeName> boneNames() {
+    /** Every name of a bone. */
+    public Collection<TradeName> boneNames() {
         return bones.keySet();
     }
 
-    Collection<TradeName> muscleNames() {
+    /** Every name of a muscle. */
+    public Collection<TradeName> muscleNames() {
         return muscles.keySet();
     }
 
-    Collection<TradeName> glandNames() {
+    /** Every name of a gland. */
+    public Collection<TradeName> glandNames() {
         return glands.keySet();
     }
 
     /** Every bone of the species; empty if none is declared. */
-    Set<TradeName> allBones() {
+    public Set<TradeName> allBones() {
         return new LinkedHashSet<>(bones.values());
     }
 
     /** The bones of a piece and of the pieces in it, but for those pieces that are cut from it beforehand. */
-    Set<TradeName> bonesOf(Piece piece, Set<Piece> without) {
+    public Set<TradeName> bonesOf(Piece piece, Set<Piece> without) {
         Set<TradeName> found = new LinkedHashSet<>();
         collectBones(piece, without, found);
         return found;
