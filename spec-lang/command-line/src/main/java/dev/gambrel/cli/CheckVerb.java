@@ -34,6 +34,7 @@ final class CheckVerb implements Verb {
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("FILE")
                 .arity("1..*")
+                .required(true)
                 .type(String[].class)
                 .description("The files to check.")
                 .build());

@@ -1,6 +1,7 @@
 package dev.gambrel.cli;
 
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.json.TreeJsonWriter;
 import dev.gambrel.tree.CutTree;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,6 +30,7 @@ final class TreeVerb implements Verb {
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("FILE")
                 .arity("1")
+                .required(true)
                 .type(String.class)
                 .description("The specification.")
                 .build());
@@ -52,11 +54,11 @@ final class TreeVerb implements Verb {
 
     static ExitStatus write(CutTree tree, String file, Terminal terminal) {
         if (!WholeFile.write(SpecFileReader.path(file), TreeJsonWriter.write(tree))) {
-            terminal.err().println("The file " + file + " cannot be written.");
+            terminal.err().println("The file " + Visible.text(file) + " cannot be written.");
             terminal.err().println("→ Look whether its folder is there, and who may write in it.");
             return ExitStatus.COULD_NOT;
         }
-        terminal.out().println("The tree was written as JSON to " + file + ".");
+        terminal.out().println("The tree was written as JSON to " + Visible.text(file) + ".");
         return ExitStatus.FINE;
     }
 }

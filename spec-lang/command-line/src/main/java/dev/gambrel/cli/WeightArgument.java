@@ -29,7 +29,11 @@ final class WeightArgument {
             if (ounces.unit() != Unit.OUNCE) {
                 throw wrong();
             }
-            mass = new Quantity(mass.amount().add(ounces.amount().divide(OUNCES_IN_A_POUND)), Unit.POUND);
+            BigDecimal pounds = mass.amount().add(ounces.amount().divide(OUNCES_IN_A_POUND));
+            if (!Quantity.isAcceptable(pounds)) {
+                throw wrong();
+            }
+            mass = new Quantity(pounds, Unit.POUND);
         }
         String rest = written.substring(at);
         Basis basis = rest.isEmpty() ? otherwise : Basis.of(rest).orElseThrow(this::wrong);

@@ -51,6 +51,7 @@ final class YieldVerb implements Verb {
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("FILE")
                 .arity("1")
+                .required(true)
                 .type(String.class)
                 .description("The specification (.cuts), or a tree (.json).")
                 .build());

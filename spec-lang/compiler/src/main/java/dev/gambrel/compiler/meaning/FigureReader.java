@@ -1,6 +1,7 @@
 package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.Figure;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -117,12 +118,21 @@ public final class FigureReader {
     private Optional<Quantity> together(Amount amount, Quantity first, Quantity second) {
         if (first.unit() == Unit.POUND && second.unit() == Unit.OUNCE) {
             BigDecimal pounds = first.amount().add(second.amount().divide(OUNCES_IN_A_POUND));
-            return Optional.of(new Quantity(pounds, Unit.POUND));
+            return Quantity.isAcceptable(pounds)
+                    ? Optional.of(new Quantity(pounds, Unit.POUND))
+                    : tooLong(amount, pounds);
         }
         report.add(report.finding(MeaningCode.MIXED_UNITS, amount.span())
                 .with("first", first.unit().symbol())
                 .with("second", second.unit().symbol())
                 .help("Write one figure, or put a comma between two; only pounds and ounces go together: 47 lb 6 oz."));
+        return Optional.empty();
+    }
+
+    private Optional<Quantity> tooLong(Amount amount, BigDecimal pounds) {
+        report.add(report.finding(SyntaxCode.NUMBER_TOO_LONG, amount.span())
+                .with("found", pounds.toPlainString().substring(0, Quantity.MAX_DIGITS) + "…")
+                .help("Write at most " + Quantity.MAX_DIGITS + " digits, pounds and ounces together."));
         return Optional.empty();
     }
 

@@ -94,7 +94,7 @@ public final class FolderSources implements Sources {
      */
     public static Found read(Path file, String name, Limits limits) {
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(limits.textBytes() + 1);
+            byte[] bytes = in.readNBytes((int) Math.min(Integer.MAX_VALUE, limits.textBytes() + 1L));
             if (bytes.length > limits.textBytes()) {
                 return new Found.Refused(FileCode.TOO_LARGE, Files.size(file));
             }

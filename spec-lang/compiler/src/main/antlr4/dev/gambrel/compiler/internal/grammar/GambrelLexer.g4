@@ -43,7 +43,7 @@ DECIMAL_COMMA: DIGIT+ (',' DIGIT+)+ ('.' DIGIT+)?;
 WORD: LETTER (LETTER | DIGIT | [-'’.&] (LETTER | DIGIT))*;
 
 STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])* '"';
-OPEN_STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])*;
+OPEN_STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])* '\\'?;
 
 NEWLINE: '\r'? '\n' | '\r';
 COMMENT: '//' ~[\r\n]* -> channel(HIDDEN);
