@@ -4,6 +4,7 @@ import static dev.gambrel.conformance.laws.HandMade.*;
 import static dev.gambrel.tree.rules.TreeCode.*;
 
 import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Description;
@@ -59,7 +60,8 @@ final class BrokenTrees {
                                 REST),
                 DUPLICATE_SOURCE, declaring(HOUSE.streams(), twice(HOUSE.sources())),
                 UNKNOWN_BASE, carcass(cut("joint", alsoOf("haunch", "10")), REST),
-                AMBIGUOUS_NAME, carcass(cut("knuckle", "10"), REST));
+                AMBIGUOUS_NAME, carcass(cut("knuckle", "10"), REST),
+                SAME_PIECE_TWICE, carcass(cut("rack", "5"), cut("best end", "5"), REST));
     }
 
     private static Map<TreeCode, CutTree> ofFigures() {
@@ -68,7 +70,8 @@ final class BrokenTrees {
                 REVERSED_RANGE, carcass(cut("joint", new Share.Stated(backward)), REST),
                 NEGATIVE_SPREAD, carcass(cut("joint", spread("10", "-1")), REST),
                 SPREAD_TOO_LARGE, carcass(cut("joint", spread("10", "101")), REST),
-                WEIGHT_NOT_POSITIVE, banded("0", "24"));
+                WEIGHT_NOT_POSITIVE, banded("0", "24"),
+                STEP_TWICE, stepped(Basis.WARM, Basis.WARM));
     }
 
     private static Map<TreeCode, CutTree> ofMass() {

@@ -4,6 +4,7 @@ import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Basis;
+import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.Cut;
@@ -22,6 +23,7 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.WeightBand;
+import java.util.Arrays;
 import java.util.List;
 
 /** Trees and their parts made by hand; species, streams and sources are those of the house's hogget. */
@@ -44,6 +46,15 @@ final class HandMade {
     static CutTree banded(String low, String high) {
         WeightBand band = new WeightBand.Stated(of(low, Unit.KILOGRAM), of(high, Unit.KILOGRAM));
         Carcass carcass = new Carcass(Basis.COLD, List.of(), band, List.of());
+        return tree(carcass, HOUSE.streams(), HOUSE.sources(), cut("joint", "10"), REST);
+    }
+
+    /** With a step to the cold carcass from each of some earlier bases. */
+    static CutTree stepped(Basis... from) {
+        List<BasisStep> steps = Arrays.stream(from)
+                .map(basis -> new BasisStep(basis, Basis.COLD, name("shrink"), percent("2")))
+                .toList();
+        Carcass carcass = new Carcass(Basis.COLD, List.of(), new WeightBand.NotStated(), steps);
         return tree(carcass, HOUSE.streams(), HOUSE.sources(), cut("joint", "10"), REST);
     }
 
