@@ -1,6 +1,8 @@
 package dev.gambrel.text;
 
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.Iterator;
 import java.util.Optional;
 
 /**
@@ -10,12 +12,19 @@ import java.util.Optional;
  * restricted form of Damerau, Communications of the ACM 7, 1964).
  */
 public final class NearestName {
+    /** Who errs in more letters than this does not mean that name. */
+    private static final int MOST_LETTERS = 6;
+
+    /** Nobody means one of more names than this; the rest are not looked at. */
+    private static final int MOST_NAMES = 256;
+
     private NearestName() {}
 
     /**
-     * The nearest of the known names, if it is near: at most a third of the letters differ.
+     * The nearest of the known names, if it is near: at most a third of the letters differ, and at most 6.
      *
-     * <p>Costs O(known names × letters squared). Of two equally near names the earlier wins.
+     * <p>Only the first 256 known names are looked at, and each costs O(letters), so that asking often of many names stays
+     * cheap, whatever a file holds. Of two equally near names the earlier wins.
      *
      * @param wanted the name that is not known
      * @param known the names that are
@@ -23,16 +32,15 @@ public final class NearestName {
      */
     public static Optional<TradeName> of(TradeName wanted, Collection<TradeName> known) {
         String key = wanted.key();
-        int allowed = Math.max(1, key.length() / 3);
+        int allowed = Math.min(MOST_LETTERS, Math.max(1, key.length() / 3));
         TradeName best = null;
-        int bestDistance = allowed + 1;
-        for (TradeName candidate : known) {
-            if (Math.abs(candidate.key().length() - key.length()) < bestDistance) {
-                int distance = distance(key, candidate.key());
-                if (distance < bestDistance) {
-                    best = candidate;
-                    bestDistance = distance;
-                }
+        Iterator<TradeName> names = known.iterator();
+        for (int i = 0; i < MOST_NAMES && names.hasNext() && allowed >= 0; i++) {
+            TradeName candidate = names.next();
+            int distance = distance(key, candidate.key(), allowed);
+            if (distance <= allowed) {
+                best = candidate;
+                allowed = distance - 1;
             }
         }
         return Optional.ofNullable(best);
@@ -49,23 +57,24 @@ public final class NearestName {
         return TradeName.isAcceptable(wanted) ? of(TradeName.of(wanted), known) : Optional.empty();
     }
 
-    private static int distance(String a, String b) {
+    /** The distance, or more than the most of interest; only cells that near the diagonal are worked out. */
+    private static int distance(String a, String b, int most) {
+        if (Math.abs(a.length() - b.length()) > most) {
+            return most + 1;
+        }
         int[] before = new int[b.length() + 1];
         int[] last = new int[b.length() + 1];
         int[] now = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            last[j] = j;
-        }
+        Arrays.setAll(last, j -> j);
         for (int i = 1; i <= a.length(); i++) {
-            now[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-                now[j] = Math.min(Math.min(last[j], now[j - 1]) + 1, last[j - 1] + change);
-                boolean swapped =
-                        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-                if (swapped) {
-                    now[j] = Math.min(now[j], before[j - 2] + 1);
-                }
+            int from = Math.max(1, i - most);
+            int to = Math.min(b.length(), i + most);
+            now[from - 1] = from == 1 ? i : most + 1;
+            for (int j = from; j <= to; j++) {
+                now[j] = step(a, i, b, j, before, last, now);
+            }
+            if (to < b.length()) {
+                now[to + 1] = most + 1;
             }
             int[] free = before;
             before = last;
@@ -73,5 +82,12 @@ public final class NearestName {
             now = free;
         }
         return last[b.length()];
+    }
+
+    private static int step(String a, int i, String b, int j, int[] before, int[] last, int[] now) {
+        int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+        int least = Math.min(Math.min(last[j], now[j - 1]) + 1, last[j - 1] + change);
+        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+        return swapped ? Math.min(least, before[j - 2] + 1) : least;
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.AlphaChars;
+import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LowerChars;
 import net.jqwik.api.constraints.Size;
@@ -39,5 +40,33 @@ class NearestNameLaws {
             @ForAll List<@LowerChars @StringLength(min = 1, max = 6) String> words) {
         List<TradeName> known = words.stream().map(TradeName::of).toList();
         assertTrue(NearestName.of(wanted, known).map(known::contains).orElse(true));
+    }
+
+    @Property(tries = 2000)
+    void the_near_are_those_that_plain_counting_finds_near(
+            @ForAll @CharRange(from = 'a', to = 'c') @StringLength(min = 3, max = 12) String wanted,
+            @ForAll @CharRange(from = 'a', to = 'c') @StringLength(min = 1, max = 14) String known) {
+        TradeName name = TradeName.of(known);
+        boolean near = distance(wanted, known) <= wanted.length() / 3;
+        assertEquals(near, NearestName.of(TradeName.of(wanted), List.of(name)).isPresent());
+    }
+
+    /** The definition, without any saving. */
+    private static int distance(String a, String b) {
+        int[][] d = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                if (i == 0 || j == 0) {
+                    d[i][j] = i + j;
+                    continue;
+                }
+                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                d[i][j] = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + change);
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+                }
+            }
+        }
+        return d[a.length()][b.length()];
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,6 +44,22 @@ class NearestNameTest {
         List<TradeName> nine = names("abcdefghi");
         assertEquals(Optional.of(nine.get(0)), NearestName.of(TradeName.of("abcdefxyz"), nine));
         assertEquals(Optional.empty(), NearestName.of(TradeName.of("abcdewxyz"), nine));
+    }
+
+    @Test
+    void of_a_long_name_no_more_than_six_letters_may_differ() {
+        List<TradeName> long30 = names("abcdefghijklmnopqrstuvwxyzabcd");
+        assertEquals(
+                Optional.of(long30.get(0)), NearestName.of(TradeName.of("000000ghijklmnopqrstuvwxyzabcd"), long30));
+        assertEquals(Optional.empty(), NearestName.of(TradeName.of("0000000hijklmnopqrstuvwxyzabcd"), long30));
+    }
+
+    @Test
+    void of_very_many_names_only_the_first_256_are_looked_at() {
+        List<TradeName> many =
+                IntStream.range(0, 257).mapToObj(i -> TradeName.of("joint" + i)).toList();
+        assertEquals(Optional.of(many.get(255)), NearestName.of(TradeName.of("joint255"), many));
+        assertEquals(Optional.of(many.get(25)), NearestName.of(TradeName.of("joint256"), many), "joint256 is not seen");
     }
 
     @Test
