@@ -24,15 +24,21 @@ final class ClosedShares implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         for (Site site : inspection.sites()) {
-            List<Part> rests = site.parts().stream()
-                    .filter(part -> part instanceof Part.Rest)
-                    .toList();
-            if (rests.size() > 1) {
+            int rests = rests(site.parts());
+            if (rests > 1) {
                 found.accept(twoRests(site));
             } else if (!site.isUnsure() && !site.parts().isEmpty() && allStated(site)) {
-                checkSum(site, !rests.isEmpty() || !site.isDivided(), inspection, found);
+                checkSum(site, rests == 1 || !site.isDivided(), inspection, found);
             }
         }
+    }
+
+    private static int rests(List<Part> parts) {
+        int rests = 0;
+        for (Part part : parts) {
+            rests += part instanceof Part.Rest ? 1 : 0;
+        }
+        return rests;
     }
 
     private static Diagnostic twoRests(Site site) {
@@ -45,9 +51,13 @@ final class ClosedShares implements Rule {
 
     /** Shares that must be there are reported by another rule; a trim may be without. */
     private static boolean allStated(Site site) {
-        return site.parts().stream()
-                .allMatch(part ->
-                        part instanceof Part.Rest || part instanceof Part.Trim || part.share() instanceof Share.Stated);
+        for (Part part : site.parts()) {
+            boolean mayLackShare = part instanceof Part.Rest || part instanceof Part.Trim;
+            if (!mayLackShare && !(part.share() instanceof Share.Stated)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void checkSum(

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Whatever a figure cites is declared as a source, once. */
 final class DeclaredSources implements Rule {
@@ -22,7 +23,7 @@ final class DeclaredSources implements Rule {
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
                 if (part.share() instanceof Share.Stated stated) {
-                    checkCited(stated.sources(), site.path().then(part.name()), sources, found);
+                    checkCited(stated.sources(), () -> site.path().then(part.name()), sources, found);
                 }
             }
         }
@@ -43,15 +44,16 @@ final class DeclaredSources implements Rule {
     }
 
     private static void checkPublished(Piece piece, Set<TradeName> sources, Consumer<Diagnostic> found) {
-        piece.published().forEach(figure -> checkCited(figure.sources(), TreePath.ROOT, sources, found));
+        piece.published().forEach(figure -> checkCited(figure.sources(), () -> TreePath.ROOT, sources, found));
         piece.parts().forEach(part -> checkPublished(part, sources, found));
     }
 
     private static void checkCited(
-            List<TradeName> cited, TreePath path, Set<TradeName> sources, Consumer<Diagnostic> found) {
+            List<TradeName> cited, Supplier<TreePath> path, Set<TradeName> sources, Consumer<Diagnostic> found) {
         for (int i = 0; i < cited.size(); i++) {
             if (!sources.contains(cited.get(i))) {
-                Diagnostic finding = Diagnostic.of(TreeCode.UNKNOWN_SOURCE, new Place.InTree(path, Aspect.SOURCE, i))
+                Diagnostic finding = Diagnostic.of(
+                                TreeCode.UNKNOWN_SOURCE, new Place.InTree(path.get(), Aspect.SOURCE, i))
                         .with("source", cited.get(i));
                 found.accept(Findings.suggest(finding, cited.get(i), sources)
                         .help("Or declare it: source " + cited.get(i) + ", published \"where it is printed\""));

@@ -14,6 +14,7 @@ import dev.gambrel.tree.Stream;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Whatever is sent to a stream is sent to one that is declared, and each is declared once. */
 final class DeclaredStreams implements Rule {
@@ -22,9 +23,9 @@ final class DeclaredStreams implements Rule {
         Set<TradeName> streams = declared(inspection.tree(), found);
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
-                checkHome(homeOf(part), site.at(part, Aspect.STREAM), streams, found);
+                checkHome(homeOf(part), () -> site.at(part, Aspect.STREAM), streams, found);
                 if (part instanceof Cut cut) {
-                    checkPortions(cut, site.path().then(cut.name()), streams, found);
+                    checkPortions(site, cut, streams, found);
                 }
             }
         }
@@ -56,15 +57,17 @@ final class DeclaredStreams implements Rule {
         return new Home.NotStated();
     }
 
-    private static void checkPortions(Cut cut, TreePath path, Set<TradeName> streams, Consumer<Diagnostic> found) {
+    private static void checkPortions(Site site, Cut cut, Set<TradeName> streams, Consumer<Diagnostic> found) {
         for (Portion portion : cut.portions()) {
-            checkHome(portion.remainder(), new Place.InTree(path.then(portion.name()), Aspect.STREAM), streams, found);
+            TreePath path = site.path().then(cut.name()).then(portion.name());
+            checkHome(portion.remainder(), () -> new Place.InTree(path, Aspect.STREAM), streams, found);
         }
     }
 
-    private static void checkHome(Home home, Place.InTree at, Set<TradeName> streams, Consumer<Diagnostic> found) {
+    private static void checkHome(Home home, Supplier<Place> at, Set<TradeName> streams, Consumer<Diagnostic> found) {
         if (home instanceof Home.ToStream to && !streams.contains(to.stream())) {
-            Diagnostic finding = Diagnostic.of(TreeCode.UNKNOWN_STREAM, at).with("stream", to.stream());
+            Diagnostic finding =
+                    Diagnostic.of(TreeCode.UNKNOWN_STREAM, at.get()).with("stream", to.stream());
             found.accept(Findings.suggest(finding, to.stream(), streams)
                     .help("Or declare it: stream " + to.stream() + ", saleable"));
         }

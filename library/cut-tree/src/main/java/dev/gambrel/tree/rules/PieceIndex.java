@@ -72,6 +72,9 @@ final class PieceIndex {
     /** All pieces of a name; a piece's own name comes before what it is called elsewhere. */
     List<Known> piecesCalled(TradeName name) {
         List<Known> found = pieces.getOrDefault(name, List.of());
+        if (found.size() <= 1) {
+            return found;
+        }
         List<Known> own = found.stream()
                 .filter(known -> known.piece().name().equals(name))
                 .toList();
