@@ -39,6 +39,11 @@ public record Cut(
      * @return true if there is a cut or a rest among the parts
      */
     public boolean isDivided() {
-        return parts.stream().anyMatch(part -> part instanceof Cut || part instanceof Rest);
+        for (Part part : parts) {
+            if (part instanceof Cut || part instanceof Rest) {
+                return true;
+            }
+        }
+        return false;
     }
 }

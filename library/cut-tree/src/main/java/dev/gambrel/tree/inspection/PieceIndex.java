@@ -74,6 +74,9 @@ public final class PieceIndex {
     /** All pieces of a name; a piece's own name comes before what it is called elsewhere. */
     public List<Known> piecesCalled(TradeName name) {
         List<Known> found = pieces.getOrDefault(name, List.of());
+        if (found.size() <= 1) {
+            return found;
+        }
         List<Known> own = found.stream()
                 .filter(known -> known.piece().name().equals(name))
                 .toList();

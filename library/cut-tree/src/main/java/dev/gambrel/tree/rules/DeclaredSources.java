@@ -31,10 +31,10 @@ final class DeclaredSources implements Rule {
         Set<TradeName> sources = declared(tree, found);
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
-                if (part.share() instanceof Share.Stated stated) {
+                if (part.share() instanceof Share.Stated stated && !stated.sources().isEmpty()) {
                     checkCited(stated.sources(), site.path().then(part.name()), sources, found);
                 }
-                if (part instanceof Cut cut) {
+                if (part instanceof Cut cut && !cut.description().references().isEmpty()) {
                     checkReferences(cut.description().references(), site.at(cut, Aspect.REFERENCE), sources, found);
                 }
             }

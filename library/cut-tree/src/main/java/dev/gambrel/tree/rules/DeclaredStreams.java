@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Whatever is sent to a stream is sent to one that is declared, and each is declared once. */
 final class DeclaredStreams implements Rule {
@@ -30,23 +31,26 @@ final class DeclaredStreams implements Rule {
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         Set<TradeName> streams = declared(inspection.tree(), found);
         Map<TradeName, List<Place.InTree>> unknown = new LinkedHashMap<>();
-        BiConsumer<Home, Place.InTree> sent = (home, at) -> {
+        BiConsumer<Home, Supplier<Place.InTree>> sent = (home, at) -> {
             if (home instanceof Home.ToStream to && !streams.contains(to.stream())) {
-                unknown.computeIfAbsent(to.stream(), name -> new ArrayList<>()).add(at);
+                unknown.computeIfAbsent(to.stream(), name -> new ArrayList<>()).add(at.get());
             }
         };
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
-                sent.accept(homeOf(part), site.at(part, Aspect.STREAM));
+                sent.accept(homeOf(part), () -> site.at(part, Aspect.STREAM));
                 if (part instanceof Cut cut) {
-                    TreePath path = site.path().then(cut.name());
                     for (Portion portion : cut.portions()) {
-                        sent.accept(portion.remainder(), new Place.InTree(path.then(portion.name()), Aspect.STREAM));
+                        sent.accept(portion.remainder(), () -> remainder(site, cut, portion));
                     }
                 }
             }
         }
         unknown.forEach((stream, places) -> found.accept(unknown(stream, places, streams)));
+    }
+
+    private static Place.InTree remainder(Site site, Cut cut, Portion portion) {
+        return new Place.InTree(site.path().then(cut.name()).then(portion.name()), Aspect.STREAM);
     }
 
     private static Set<TradeName> declared(CutTree tree, Consumer<Diagnostic> found) {

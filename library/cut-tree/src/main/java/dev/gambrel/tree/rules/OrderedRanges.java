@@ -18,6 +18,7 @@ import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** A range runs from low to high, and a spread is not less than nothing. */
 final class OrderedRanges implements Rule {
@@ -27,10 +28,10 @@ final class OrderedRanges implements Rule {
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
                 if (part.share() instanceof Share.Stated stated) {
-                    checkExpected(stated.expected(), site.at(part, Aspect.SHARE), found);
+                    checkExpected(stated.expected(), () -> site.at(part, Aspect.SHARE), found);
                 }
                 if (part instanceof Cut cut) {
-                    checkPortions(cut, site.path().then(cut.name()), found);
+                    checkPortions(site, cut, found);
                 }
             }
         }
@@ -38,38 +39,39 @@ final class OrderedRanges implements Rule {
 
     private static void checkCarcass(Carcass carcass, Consumer<Diagnostic> found) {
         if (carcass.band() instanceof WeightBand.Stated band) {
-            checkOrder(band.low(), band.high(), new Place.InTree(TreePath.ROOT, Aspect.BAND), found);
+            checkOrder(band.low(), band.high(), () -> new Place.InTree(TreePath.ROOT, Aspect.BAND), found);
         }
         List<BasisStep> steps = carcass.steps();
         for (int i = 0; i < steps.size(); i++) {
-            checkExpected(steps.get(i).share(), new Place.InTree(TreePath.ROOT, Aspect.STEP, i), found);
+            Place at = new Place.InTree(TreePath.ROOT, Aspect.STEP, i);
+            checkExpected(steps.get(i).share(), () -> at, found);
         }
     }
 
-    private static void checkPortions(Cut cut, TreePath path, Consumer<Diagnostic> found) {
+    private static void checkPortions(Site site, Cut cut, Consumer<Diagnostic> found) {
         for (Portion portion : cut.portions()) {
-            TreePath at = path.then(portion.name());
-            checkExpected(portion.target(), new Place.InTree(at, Aspect.SHARE), found);
+            TreePath at = site.path().then(cut.name()).then(portion.name());
+            checkExpected(portion.target(), () -> new Place.InTree(at, Aspect.SHARE), found);
             if (portion.range() instanceof Portion.Range.Stated range) {
-                checkOrder(range.low(), range.high(), new Place.InTree(at, Aspect.LIMIT), found);
+                checkOrder(range.low(), range.high(), () -> new Place.InTree(at, Aspect.LIMIT), found);
             }
         }
     }
 
-    private static void checkExpected(Expected expected, Place at, Consumer<Diagnostic> found) {
+    private static void checkExpected(Expected expected, Supplier<Place> at, Consumer<Diagnostic> found) {
         if (expected instanceof Expected.CentralRange range) {
             checkOrder(range.low(), range.high(), at, found);
         } else if (expected instanceof Expected.PlusMinus spread
                 && spread.deviation().common().signum() < 0) {
-            found.accept(Diagnostic.of(TreeCode.NEGATIVE_SPREAD, at)
+            found.accept(Diagnostic.of(TreeCode.NEGATIVE_SPREAD, at.get())
                     .with("spread", spread.deviation())
                     .help("Write the spread as a plain figure after ±."));
         }
     }
 
-    private static void checkOrder(Quantity low, Quantity high, Place at, Consumer<Diagnostic> found) {
+    private static void checkOrder(Quantity low, Quantity high, Supplier<Place> at, Consumer<Diagnostic> found) {
         if (low.compareTo(high) > 0) {
-            found.accept(Diagnostic.of(TreeCode.REVERSED_RANGE, at)
+            found.accept(Diagnostic.of(TreeCode.REVERSED_RANGE, at.get())
                     .with("low", low)
                     .with("high", high)
                     .help("Write the smaller figure first: " + high + " to " + low + "."));

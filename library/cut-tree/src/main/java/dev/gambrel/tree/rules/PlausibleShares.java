@@ -17,6 +17,7 @@ import dev.gambrel.tree.inspection.Site;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** A share lies between nothing and all, and so does a lean figure. */
 final class PlausibleShares implements Rule {
@@ -26,37 +27,39 @@ final class PlausibleShares implements Rule {
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         List<BasisStep> steps = inspection.tree().carcass().steps();
         for (int i = 0; i < steps.size(); i++) {
-            checkShare(steps.get(i).share(), new Place.InTree(TreePath.ROOT, Aspect.STEP, i), found);
+            Place at = new Place.InTree(TreePath.ROOT, Aspect.STEP, i);
+            checkShare(steps.get(i).share(), () -> at, found);
         }
         List<Stream> streams = inspection.tree().streams();
         for (int i = 0; i < streams.size(); i++) {
             if (streams.get(i).lean() instanceof Stream.Lean.Stated lean) {
-                checkPercent(lean.percent().common(), new Place.InTree(TreePath.ROOT, Aspect.LEAN, i), found);
+                Place at = new Place.InTree(TreePath.ROOT, Aspect.LEAN, i);
+                checkPercent(lean.percent().common(), () -> at, found);
             }
         }
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
                 if (part.share() instanceof Share.Stated stated) {
-                    checkShare(stated.expected(), site.at(part, Aspect.SHARE), found);
+                    checkShare(stated.expected(), () -> site.at(part, Aspect.SHARE), found);
                 }
             }
         }
     }
 
-    private static void checkShare(Expected expected, Place at, Consumer<Diagnostic> found) {
+    private static void checkShare(Expected expected, Supplier<Place> at, Consumer<Diagnostic> found) {
         checkPercent(expected.exactMean(), at, found);
         if (expected instanceof Expected.PlusMinus spread
                 && spread.deviation().common().compareTo(ALL) > 0) {
-            found.accept(Diagnostic.of(TreeCode.SPREAD_TOO_LARGE, at)
+            found.accept(Diagnostic.of(TreeCode.SPREAD_TOO_LARGE, at.get())
                     .with("spread", spread.deviation())
                     .help("A spread is one standard deviation, usually a point or so; look for a slipped point."));
         }
     }
 
-    private static void checkPercent(BigDecimal percent, Place at, Consumer<Diagnostic> found) {
+    private static void checkPercent(BigDecimal percent, Supplier<Place> at, Consumer<Diagnostic> found) {
         if (percent.signum() < 0 || percent.compareTo(ALL) > 0) {
             found.accept(
-                    Diagnostic.of(TreeCode.SHARE_OUT_OF_RANGE, at)
+                    Diagnostic.of(TreeCode.SHARE_OUT_OF_RANGE, at.get())
                             .with("share", Quantity.rounded(percent, Unit.PERCENT))
                             .help(
                                     "Nothing is less than none or more than all of what it is a share of; look for a slipped point."));

@@ -13,6 +13,9 @@ final class FindingOrder {
     private FindingOrder() {}
 
     static List<Diagnostic> sort(List<Diagnostic> found, List<SourceText> texts) {
+        if (found.size() <= 1) {
+            return List.copyOf(found);
+        }
         Map<String, Integer> rank = new HashMap<>();
         texts.forEach(text -> rank.putIfAbsent(text.name(), rank.size()));
         return found.stream()

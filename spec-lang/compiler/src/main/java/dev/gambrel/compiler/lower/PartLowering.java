@@ -71,7 +71,10 @@ final class PartLowering {
 
     /** "femur and patella" is two bones. */
     private static List<TradeName> bones(TradeName name) {
-        List<TradeName> bones = new ArrayList<>(1);
+        if (!name.key().contains(" and ")) {
+            return List.of(name);
+        }
+        List<TradeName> bones = new ArrayList<>(2);
         for (String bone : name.text().split("(?i) and ")) {
             bones.add(TradeName.of(bone));
         }

@@ -76,7 +76,7 @@ public final class Clauses {
                     .related(report.at(taken.get(0).span()), "said here first")
                     .help("Keep one of the two."));
         }
-        return taken.stream().findFirst();
+        return taken.isEmpty() ? Optional.empty() : Optional.of(taken.get(0));
     }
 
     /** Takes the only one of a kind, and reports if there is none, unless it may be among words not understood. */

@@ -49,9 +49,10 @@ final class FigureConverter {
 
     Amount amount(QuantityContext context) {
         List<Amount.Term> terms = new ArrayList<>(2);
+        List<NumberContext> numbers = context.number();
         List<UnitContext> units = context.unit();
-        for (int i = 0; i < context.number().size(); i++) {
-            NumberContext number = context.number(i);
+        for (int i = 0; i < numbers.size(); i++) {
+            NumberContext number = numbers.get(i);
             boolean hasUnit = i < units.size();
             Span span = offsets.of(number);
             terms.add(new Amount.Term(
@@ -69,13 +70,12 @@ final class FigureConverter {
                     SyntaxCode.COMMA_IN_NUMBER,
                     "Write a point for the decimals, and nothing between thousands: 1.5, or 1500.");
         }
-        List<TerminalNode> numbers = context.NUMBER();
         if (context.getText().length() > LONGEST_NUMBER) {
             return unreadable(context, SyntaxCode.NUMBER_TOO_LONG, "Write at most " + Quantity.MAX_DIGITS + " digits.");
         }
-        BigDecimal value = new BigDecimal(numbers.get(0).getText());
+        BigDecimal value = new BigDecimal(context.NUMBER(0).getText());
         if (context.SLASH() != null) {
-            value = fraction(context, numbers, value);
+            value = fraction(context, context.NUMBER(), value);
         }
         if (!Quantity.isAcceptable(value)) {
             return unreadable(context, SyntaxCode.NUMBER_TOO_LONG, "Write at most " + Quantity.MAX_DIGITS + " digits.");

@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.internal.grammar.GambrelParser;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.*;
 import dev.gambrel.compiler.parse.StatementConverter.Line;
 import dev.gambrel.compiler.syntax.Clause;
@@ -128,9 +129,8 @@ final class LineConverter {
     private Line removal(RemoveLineContext c) {
         Line line = plain(c, List.of());
         boolean marked = whole.of(c.name())
-                && c.name().GLAND().size() > 0
                 && c.name().getChildCount() > 1
-                && c.name().getStart() == c.name().GLAND(0).getSymbol();
+                && c.name().getStart().getType() == GambrelParser.GLAND;
         if (!marked) {
             return line;
         }
