@@ -1,17 +1,17 @@
 package dev.gambrel.benchmarks;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Landmark;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Separation;
 import dev.gambrel.tree.Share;
-import dev.gambrel.tree.anatomy.SkeletonPoint;
 import dev.gambrel.tree.TrimRule;
+import dev.gambrel.tree.anatomy.SkeletonPoint;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -3,12 +3,12 @@ package dev.gambrel.conformance.laws;
 import static dev.gambrel.conformance.laws.HandMade.*;
 import static dev.gambrel.tree.rules.TreeCode.*;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Description;
-import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;

@@ -1,5 +1,6 @@
 package dev.gambrel.conformance.laws;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
@@ -10,19 +11,18 @@ import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Description;
-import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Landmark;
 import dev.gambrel.tree.Part;
-import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Separation;
 import dev.gambrel.tree.Share;
-import dev.gambrel.tree.anatomy.SkeletonPoint;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.anatomy.SkeletonPoint;
 import java.util.Arrays;
 import java.util.List;
 

@@ -33,7 +33,7 @@ class CheckVerbTest {
         assertEquals(ExitStatus.FINE, run.status());
         assertTrue(run.out()
                 .startsWith("Marram hogget, revision 3, for sheep\nChecked: 2 parts on 2 levels, the carcass counted"));
-        assertTrue(run.out().endsWith("Findings: no findings.\n"));
+        assertTrue(run.out().endsWith("Findings: none.\n"));
         assertEquals("", run.err());
     }
 

@@ -31,7 +31,8 @@ final class DeclaredSources implements Rule {
         Set<TradeName> sources = declared(tree, found);
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
-                if (part.share() instanceof Share.Stated stated && !stated.sources().isEmpty()) {
+                if (part.share() instanceof Share.Stated stated
+                        && !stated.sources().isEmpty()) {
                     checkCited(stated.sources(), site.path().then(part.name()), sources, found);
                 }
                 if (part instanceof Cut cut && !cut.description().references().isEmpty()) {
