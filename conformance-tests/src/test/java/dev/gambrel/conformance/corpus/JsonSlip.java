@@ -15,8 +15,8 @@ enum JsonSlip {
     NOT_JSON("G0901", "\"anything\",", "\"anything\""),
     /** More than a small limit allows. */
     TOO_LONG("G0903", new Limits(100, 100, 50, 8, 20_000, 50_000, 50), text -> text),
-    /** 101 brackets inside one another. */
-    NESTED("G0904", text -> text.replace("\"notes\": []", "\"notes\": " + "[".repeat(101) + "]".repeat(101))),
+    /** 212 brackets inside one another: two for each of a hundred cuts, ten around, and too many. */
+    NESTED("G0904", text -> text.replace("\"notes\": []", "\"notes\": " + "[".repeat(211) + "]".repeat(211))),
     /** More parts than a small limit allows. */
     TOO_MANY_PARTS("G0905", new Limits(1 << 20, 100, 50, 8, 20_000, 1, 50), text -> text),
     /** A field's name without end. */

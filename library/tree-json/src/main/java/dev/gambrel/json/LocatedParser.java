@@ -23,6 +23,9 @@ final class LocatedParser {
     /** No deeper than this is read, whatever the limits say, so that the stack holds. */
     private static final int DEEPEST = 250;
 
+    /** What stands around the cuts: the file, its parts, and what the innermost cut says. */
+    private static final int BRACKETS_AROUND = 10;
+
     private static final int VALUES_PER_NODE = 100;
     private static final int LONGEST_NUMBER = Quantity.MAX_DIGITS + Quantity.MAX_EXPONENT + 10;
     private static final Set<String> NODE_LISTS = Set.of("parts", "pieces");
@@ -68,8 +71,9 @@ final class LocatedParser {
                 .build();
     }
 
+    /** A cut takes two brackets, its own and its parts'; so a tree as deep as the limit allows can be read back. */
     private static int nesting(Limits limits) {
-        return Math.min(limits.nesting(), DEEPEST);
+        return Math.min(2 * Math.min(limits.nesting(), DEEPEST) + BRACKETS_AROUND, DEEPEST);
     }
 
     private static long values(Limits limits) {

@@ -36,7 +36,7 @@ public final class TreeJsonReader {
      *
      * @param name the file's name for people
      * @param bytes the whole file, in UTF-8, with or without a byte order mark
-     * @param limits how much is read; brackets never more than 250 inside one another, whatever is given
+     * @param limits how much is read; brackets stand twice as deep as cuts may, and never more than 250
      * @return the tree, or the findings of {@link JsonCode} and of the rules
      */
     public static Result<CutTree> read(String name, byte[] bytes, Limits limits) {
@@ -51,7 +51,7 @@ public final class TreeJsonReader {
      * Reads a text.
      *
      * @param text the whole text
-     * @param limits how much is read; brackets never more than 250 inside one another, whatever is given
+     * @param limits how much is read; brackets stand twice as deep as cuts may, and never more than 250
      * @return the tree, or the findings of {@link JsonCode} and of the rules
      */
     public static Result<CutTree> read(SourceText text, Limits limits) {

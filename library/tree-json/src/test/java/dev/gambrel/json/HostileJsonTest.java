@@ -60,9 +60,9 @@ class HostileJsonTest {
     }
 
     @Test
-    void brackets_at_their_deepest_are_read_and_one_more_is_not() {
-        assertEquals(List.of(JsonCode.WRONG_TYPE), codes(nested(100), WIDE));
-        assertEquals(List.of(JsonCode.NESTED_TOO_DEEP), codes(nested(101), WIDE));
+    void two_brackets_for_each_of_a_hundred_cuts_and_ten_around_are_read_and_one_more_is_not() {
+        assertEquals(List.of(JsonCode.WRONG_TYPE), codes(nested(210), WIDE));
+        assertEquals(List.of(JsonCode.NESTED_TOO_DEEP), codes(nested(211), WIDE));
         assertEquals(List.of(JsonCode.NESTED_TOO_DEEP), codes(nested(100_000), WIDE));
     }
 

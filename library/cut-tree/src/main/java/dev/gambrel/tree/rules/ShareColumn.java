@@ -29,11 +29,13 @@ final class ShareColumn {
         int totals = width(rows.stream().map(Row::total).toList());
         StringBuilder out = new StringBuilder();
         for (Row row : rows.subList(0, Math.min(rows.size(), MOST_ROWS))) {
-            out.append(row.name()).append(" ".repeat(names - row.name().length() + 2));
-            out.append(" ".repeat(shares - row.share().length())).append(row.share());
-            out.append(" ".repeat(totals - row.total().length() + 2))
-                    .append(row.total())
-                    .append('\n');
+            String line = row.name()
+                    + " ".repeat(names - row.name().length() + 2)
+                    + " ".repeat(shares - row.share().length())
+                    + row.share()
+                    + " ".repeat(totals - row.total().length() + 2)
+                    + row.total();
+            out.append(line.stripTrailing()).append('\n');
         }
         if (rows.size() > MOST_ROWS) {
             out.append("and ").append(rows.size() - MOST_ROWS).append(" more\n");
