@@ -8,11 +8,12 @@ import static dev.gambrel.compiler.Compiled.underlined;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Cut;
-import dev.gambrel.tree.Expected;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BoneState;
@@ -16,10 +17,10 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Landmark;
 import dev.gambrel.tree.Part;
-import dev.gambrel.tree.PieceCount;
-import dev.gambrel.tree.Reference;
-import dev.gambrel.tree.SkeletonPoint;
-import dev.gambrel.tree.SpineRegion;
+import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.anatomy.Reference;
+import dev.gambrel.tree.anatomy.SkeletonPoint;
+import dev.gambrel.tree.anatomy.SpineRegion;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
