@@ -60,7 +60,7 @@ public final class ExpectedWeights {
 
     private static String shown(Estimate weight) {
         String mean = String.format(Locale.ROOT, "both topsides: %.4f kg\n", weight.mean());
-        return weight.range95().map(range -> mean + spread(weight, range)).orElse(mean + "spread: not stated\n");
+        return weight.weightRange95().map(range -> mean + spread(weight, range)).orElse(mean + "spread: not stated\n");
     }
 
     private static String spread(Estimate weight, Interval range) {

@@ -28,6 +28,28 @@ public sealed interface Expected {
     OptionalDouble standardDeviation();
 
     /**
+     * What is expected.
+     *
+     * @return the dimension of the mean
+     */
+    Dimension dimension();
+
+    /**
+     * The same figure, for a place where only one dimension has a meaning.
+     *
+     * @param wanted the dimension
+     * @return this
+     * @throws IllegalArgumentException if it measures something else
+     */
+    default Expected measuring(Dimension wanted) {
+        if (dimension() != wanted) {
+            throw new IllegalArgumentException(
+                    this + " is " + dimension().words() + ", and " + wanted.words() + " is wanted");
+        }
+        return this;
+    }
+
+    /**
      * The nearest double to the mean.
      *
      * @return per cent or kilograms
@@ -42,6 +64,11 @@ public sealed interface Expected {
      * @param value the mean
      */
     record Mean(Quantity value) implements Expected {
+        @Override
+        public Dimension dimension() {
+            return value.dimension();
+        }
+
         @Override
         public BigDecimal exactMean() {
             return value.common();
@@ -65,6 +92,20 @@ public sealed interface Expected {
      * @param deviation one standard deviation, in the same dimension
      */
     record PlusMinus(Quantity value, Quantity deviation) implements Expected {
+        /**
+         * Checks that both measure the same.
+         *
+         * @throws IllegalArgumentException if they do not
+         */
+        public PlusMinus {
+            deviation.measuring(value.dimension());
+        }
+
+        @Override
+        public Dimension dimension() {
+            return value.dimension();
+        }
+
         @Override
         public BigDecimal exactMean() {
             return value.common();
@@ -89,6 +130,20 @@ public sealed interface Expected {
      */
     record CentralRange(Quantity low, Quantity high) implements Expected {
         private static final BigDecimal HALF = new BigDecimal("0.5");
+
+        /**
+         * Checks that both ends measure the same.
+         *
+         * @throws IllegalArgumentException if they do not
+         */
+        public CentralRange {
+            high.measuring(low.dimension());
+        }
+
+        @Override
+        public Dimension dimension() {
+            return low.dimension();
+        }
 
         @Override
         public BigDecimal exactMean() {

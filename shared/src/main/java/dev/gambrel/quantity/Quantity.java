@@ -64,6 +64,21 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     }
 
     /**
+     * The same quantity, for a place where only one dimension has a meaning.
+     *
+     * @param wanted the dimension
+     * @return this
+     * @throws IllegalArgumentException if it measures something else
+     */
+    public Quantity measuring(Dimension wanted) {
+        if (dimension() != wanted) {
+            throw new IllegalArgumentException(
+                    this + " is " + dimension().words() + ", and " + wanted.words() + " is wanted");
+        }
+        return this;
+    }
+
+    /**
      * The amount in the unit in which its dimension is compared, exactly.
      *
      * @return kilograms, millimetres, per cent, ninths of a degree Celsius or hours

@@ -1,5 +1,6 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.text.TradeName;
 import java.util.List;
@@ -14,8 +15,13 @@ import java.util.List;
  * @param sources names of the sources that the share rests on
  */
 public record BasisStep(Basis from, Basis to, TradeName loss, Expected share, List<TradeName> sources) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @throws IllegalArgumentException if the figure is no share
+     */
     public BasisStep {
+        share.measuring(Dimension.SHARE);
         sources = List.copyOf(sources);
     }
 

@@ -1,5 +1,6 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.text.TradeName;
 import java.util.List;
@@ -14,8 +15,13 @@ public sealed interface Share {
      * @param sources names of the sources that the figure rests on
      */
     record Stated(Expected expected, List<Derived> others, List<TradeName> sources) implements Share {
-        /** Copies the lists. */
+        /**
+         * Copies the lists.
+         *
+         * @throws IllegalArgumentException if the figure is no share
+         */
         public Stated {
+            expected.measuring(Dimension.SHARE);
             others = List.copyOf(others);
             sources = List.copyOf(sources);
         }
@@ -39,5 +45,14 @@ public sealed interface Share {
      * @param expected per cent
      * @param of "carcass" or the name of a cut further up
      */
-    record Derived(Expected expected, TradeName of) {}
+    record Derived(Expected expected, TradeName of) {
+        /**
+         * Checks the dimension.
+         *
+         * @throws IllegalArgumentException if the figure is no share
+         */
+        public Derived {
+            expected.measuring(Dimension.SHARE);
+        }
+    }
 }

@@ -1,5 +1,6 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
 
@@ -44,7 +45,16 @@ public record Stream(TradeName name, Kind kind, Lean lean) {
          * @param percent per cent lean
          * @param judged how it is found: the two ways are never mixed
          */
-        record Stated(Quantity percent, Judged judged) implements Lean {}
+        record Stated(Quantity percent, Judged judged) implements Lean {
+            /**
+             * Checks the dimension.
+             *
+             * @throws IllegalArgumentException if the figure is no share
+             */
+            public Stated {
+                percent.measuring(Dimension.SHARE);
+            }
+        }
 
         /** Nothing was said. */
         record NotStated() implements Lean {}

@@ -1,5 +1,6 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
 import java.util.List;
@@ -24,7 +25,16 @@ public sealed interface TrimRule {
      * @param atMost a length
      * @param where how the cover is judged
      */
-    record FatLimit(Quantity atMost, Where where) {}
+    record FatLimit(Quantity atMost, Where where) {
+        /**
+         * Checks the dimension.
+         *
+         * @throws IllegalArgumentException if the limit is no length
+         */
+        public FatLimit {
+            atMost.measuring(Dimension.LENGTH);
+        }
+    }
 
     /** How a fat cover is judged. The two are independent: neither follows from the other. */
     enum Where {

@@ -1,5 +1,6 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Quantity;
 
 /** The carcass weights for which a specification is written. */
@@ -11,6 +12,16 @@ public sealed interface WeightBand {
      * @param high the heaviest
      */
     record Stated(Quantity low, Quantity high) implements WeightBand {
+        /**
+         * Checks the dimension.
+         *
+         * @throws IllegalArgumentException if an end is no weight
+         */
+        public Stated {
+            low.measuring(Dimension.WEIGHT);
+            high.measuring(Dimension.WEIGHT);
+        }
+
         /**
          * Whether a weight is in the band, compared exactly.
          *

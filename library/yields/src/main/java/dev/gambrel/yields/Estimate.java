@@ -10,9 +10,6 @@ import java.util.Optional;
  * @param spread one standard deviation in the same unit, or not stated
  */
 public record Estimate(double mean, Spread spread) {
-    /** The largest standard deviation, as a part of the mean, at which a weight is taken as normal. */
-    private static final double NORMAL_UP_TO = 0.2;
-
     static Estimate of(double mean, double variance) {
         return new Estimate(mean, Spread.ofVariance(variance));
     }
@@ -56,28 +53,41 @@ public record Estimate(double mean, Spread spread) {
     }
 
     /**
-     * The range that holds the central 95 %.
-     *
-     * <p>Up to a standard deviation of a fifth of the mean it is mean ± 1.96 standard deviations of a normal distribution.
-     * Beyond, where that would reach down towards negative weights, it is the range of the lognormal distribution with the
-     * same mean and standard deviation. A figure whose mean is not positive is taken as normal; a weight of mean 0 is not
-     * let below 0.
+     * The range that holds the central 95 % of a normal distribution: mean ± 1.96 standard deviations. For any figure, such
+     * as a value that may be a loss.
      *
      * @return the range, or nothing where the spread is not stated
      */
     public Optional<Interval> range95() {
-        return spread instanceof Spread.Stated s ? Optional.of(range(s.standardDeviation())) : Optional.empty();
+        return spread instanceof Spread.Stated s
+                ? Optional.of(new Interval(
+                        mean - Expected.NORMAL_95 * s.standardDeviation(),
+                        mean + Expected.NORMAL_95 * s.standardDeviation()))
+                : Optional.empty();
     }
 
-    private Interval range(double sd) {
-        if (mean > 0 && sd > NORMAL_UP_TO * mean) {
-            double cv = sd / mean;
-            double logVariance = Math.log1p(cv * cv);
-            double middle = mean * Math.exp(-logVariance / 2);
-            double factor = Math.exp(Expected.NORMAL_95 * Math.sqrt(logVariance));
-            return new Interval(middle / factor, middle * factor);
-        }
-        double low = mean - Expected.NORMAL_95 * sd;
-        return new Interval(mean == 0 ? 0 : low, mean + Expected.NORMAL_95 * sd);
+    /**
+     * The range that holds the central 95 % of a weight, which is never less than nothing.
+     *
+     * <p>It is {@link #range95} unless that would begin below 0; then it is the range of the lognormal distribution with the
+     * same mean and standard deviation. So an expectation written as a range is given back as written.
+     *
+     * @return the range, or nothing where the spread is not stated
+     */
+    public Optional<Interval> weightRange95() {
+        return range95().map(normal -> {
+            if (normal.low() >= 0) {
+                return normal;
+            }
+            return mean > 0 ? lognormal((normal.high() - mean) / Expected.NORMAL_95) : new Interval(0, normal.high());
+        });
+    }
+
+    private Interval lognormal(double sd) {
+        double cv = sd / mean;
+        double logVariance = Math.log1p(cv * cv);
+        double middle = mean * Math.exp(-logVariance / 2);
+        double factor = Math.exp(Expected.NORMAL_95 * Math.sqrt(logVariance));
+        return new Interval(middle / factor, middle * factor);
     }
 }

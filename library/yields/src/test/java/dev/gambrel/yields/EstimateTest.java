@@ -34,11 +34,25 @@ class EstimateTest {
                 -14.52 - 1.959963984540054 * 0.396, cost.range95().orElseThrow().low(), 1e-12);
     }
 
-    /** The lognormal of mean 1 and standard deviation 0.2: exp(-0.0196) / exp(1.96 × 0.198) = 0.665. */
+    /** A loss written as 2 % to 6 % of 20 kg has a standard deviation of a quarter of its mean. */
     @Test
-    void the_range_is_normal_up_to_a_fifth_of_the_mean() {
+    void an_expectation_written_as_a_range_is_given_back_as_written() {
+        Interval range = of(0.8, 0.8 / (2 * 1.959963984540054)).weightRange95().orElseThrow();
+        assertEquals(0.4, range.low(), 1e-12);
+        assertEquals(1.2, range.high(), 1e-12);
+    }
+
+    /** The lognormal of mean 1 and standard deviation 0.6: log variance ln 1.36 = 0.30748, by hand. */
+    @Test
+    void a_weight_whose_normal_range_would_begin_below_nothing_is_lognormal() {
+        Interval range = of(1, 0.6).weightRange95().orElseThrow();
+        assertEquals(0.28922, range.low(), 1e-5);
+        assertEquals(2.54234, range.high(), 1e-5);
+    }
+
+    @Test
+    void a_value_may_be_a_loss() {
         assertEquals(
-                1 - 1.959963984540054 * 0.2, of(1, 0.2).range95().orElseThrow().low(), 1e-12);
-        assertEquals(0.665, of(1, 0.2001).range95().orElseThrow().low(), 1e-3);
+                1 - 1.959963984540054 * 0.6, of(1, 0.6).range95().orElseThrow().low(), 1e-12);
     }
 }

@@ -138,11 +138,11 @@ class SpreadTest {
 
     @Test
     void a_small_uncertain_weight_is_never_ranged_below_nothing() {
-        Interval range = Estimate.of(0.1, 0.01).range95().orElseThrow();
+        Interval range = Estimate.of(0.1, 0.01).weightRange95().orElseThrow();
         assertTrue(range.low() > 0);
         double logVariance = Math.log(2);
         assertEquals(0.1 / Math.sqrt(2) * Math.exp(-1.959963984540054 * Math.sqrt(logVariance)), range.low(), 1e-12);
         assertEquals(0.1 / Math.sqrt(2) * Math.exp(1.959963984540054 * Math.sqrt(logVariance)), range.high(), 1e-12);
-        assertEquals(0, Estimate.of(0, 0.01).range95().orElseThrow().low());
+        assertEquals(0, Estimate.of(0, 0.01).weightRange95().orElseThrow().low());
     }
 }

@@ -1,5 +1,6 @@
 package dev.gambrel.tree.anatomy;
 
+import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.text.TradeName;
 import java.util.List;
@@ -71,8 +72,13 @@ public record Piece(
      * @param sources where it is printed
      */
     public record Published(Expected expected, TradeName of, List<TradeName> sources) {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @throws IllegalArgumentException if the figure is no share
+         */
         public Published {
+            expected.measuring(Dimension.SHARE);
             sources = List.copyOf(sources);
         }
     }

@@ -38,7 +38,7 @@ record Figures(Unit unit, int decimals) {
 
     Line.Spreading spreading(Estimate estimate) {
         return estimate.spread() instanceof Spread.Stated s
-                ? spreading(s, estimate.range95().orElseThrow())
+                ? spreading(s, estimate.weightRange95().orElseThrow())
                 : Line.Spreading.UNKNOWN;
     }
 

@@ -11,7 +11,8 @@ final class TextReport {
             as exact. ± is one standard deviation and the range holds the central 95 %, both of all pieces together. A spread is
             not stated where the specification gives none, or none for something that the weight depends on.
             Printed figures add up: parts are rounded by largest remainder to the printed figure of their cut, so a part may
-            differ from its exact value by up to one in the last place.
+            differ from its exact value by up to one in the last place. Totals are rounded by themselves and add up too; one may
+            differ in the last place from the sum of its printed lines.
             Figures are estimates from the shares in the specification; no carcass is bound to keep to them.
             """;
 
@@ -23,7 +24,8 @@ final class TextReport {
         out.append('\n');
         parts(figures, parts, out);
         out.append('\n');
-        totals(figures, totals, out);
+        String heading = "where it all goes" + (yields.portions().isEmpty() ? "" : ", before portioning");
+        totals(heading, figures, totals, out);
         withoutShare(yields, out);
         if (!yields.portions().isEmpty()) {
             out.append('\n');
@@ -49,12 +51,12 @@ final class TextReport {
         out.append(YieldTable.heading(yields.tree().specification()))
                 .append(", ")
                 .append(yields.tree().species().name())
-                .append("\nExpected for a ")
-                .append(yields.given().basis().words())
-                .append(" carcass of ")
+                .append("\nExpected for a carcass of ")
                 .append(figures.shown(yields.given().mass().value()))
                 .append(' ')
                 .append(figures.unit().symbol())
+                .append(", weighed ")
+                .append(yields.given().basis().words())
                 .append('\n');
     }
 
@@ -79,10 +81,10 @@ final class TextReport {
         grid.print(out);
     }
 
-    private static void totals(Figures figures, List<Line> lines, StringBuilder out) {
+    private static void totals(String heading, Figures figures, List<Line> lines, StringBuilder out) {
         String unit = figures.unit().symbol();
         TextGrid grid = new TextGrid();
-        grid.add("where it all goes", unit, "± " + unit, "95 % range", "% of all", "");
+        grid.add(heading, unit, "± " + unit, "95 % range", "% of all", "");
         for (Line line : lines) {
             Line.Weights w = line.weights();
             grid.add(

@@ -135,7 +135,7 @@ public final class YieldJson {
         if (estimate.spread() instanceof Spread.Stated stated) {
             json.writeNumberField("sd", stated.standardDeviation() * perKilogram);
         }
-        Optional<Interval> range = estimate.range95();
+        Optional<Interval> range = estimate.weightRange95();
         if (range.isPresent()) {
             json.writeNumberField("low95", range.get().low() * perKilogram);
             json.writeNumberField("high95", range.get().high() * perKilogram);
