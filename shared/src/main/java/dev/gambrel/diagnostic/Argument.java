@@ -25,9 +25,15 @@ public sealed interface Argument {
      * @param text the words
      */
     record Text(String name, String text) implements Argument {
+        private static final int LONGEST_SHOWN = 160;
+
         @Override
         public String shown() {
-            return text;
+            if (text.length() <= LONGEST_SHOWN) {
+                return text;
+            }
+            boolean splits = Character.isHighSurrogate(text.charAt(LONGEST_SHOWN - 1));
+            return text.substring(0, splits ? LONGEST_SHOWN - 1 : LONGEST_SHOWN) + "…";
         }
     }
 

@@ -56,14 +56,14 @@ public final class PlainReport {
                 .append(finding.code().slug())
                 .append(")");
         out.append(where(finding.place())).append('\n');
-        indent(out, finding.message());
+        indent(out, Visible.text(finding.message()));
         excerpt(out, finding.place(), '^', finding.severity());
         for (Label label : finding.related()) {
             indent(out, Visible.text(label.words()) + where(label.place()) + ":");
             excerpt(out, label.place(), '-', Severity.NOTE);
         }
         finding.notes().forEach(note -> indent(out, note));
-        finding.help().forEach(help -> indent(out, "→ " + help));
+        finding.help().forEach(help -> indent(out, "→ " + Visible.text(help)));
         return out.toString();
     }
 

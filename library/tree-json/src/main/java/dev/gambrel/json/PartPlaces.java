@@ -5,7 +5,11 @@ import dev.gambrel.diagnostic.Place;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -13,6 +17,7 @@ import java.util.stream.Stream;
 final class PartPlaces {
     private final SourceText text;
     private final Located file;
+    private final Map<Located, Map<TradeName, List<Located>>> byName = new IdentityHashMap<>();
 
     PartPlaces(SourceText text, Located file) {
         this.text = text;
@@ -49,20 +54,24 @@ final class PartPlaces {
         return part;
     }
 
-    private static List<Located> called(Located above, TradeName name) {
-        return Stream.of("parts", "portions")
-                .flatMap(list -> field(above, list).stream())
-                .flatMap(list -> items(list).stream())
-                .filter(item -> isCalled(item, name))
-                .toList();
+    /** The parts and portions of one name, found once for each part that has any. */
+    private List<Located> called(Located above, TradeName name) {
+        return byName.computeIfAbsent(above, PartPlaces::named).getOrDefault(name, List.of());
     }
 
-    private static boolean isCalled(Located item, TradeName name) {
-        return Stream.of("name", "kind")
-                .flatMap(field -> field(item, field).stream())
-                .findFirst()
-                .filter(text -> TradeName.of(((Located.Text) text).text()).equals(name))
-                .isPresent();
+    private static Map<TradeName, List<Located>> named(Located above) {
+        Map<TradeName, List<Located>> named = new HashMap<>();
+        for (String list : List.of("parts", "portions")) {
+            for (Located item : field(above, list).map(PartPlaces::items).orElse(List.of())) {
+                Stream.of("name", "kind")
+                        .flatMap(field -> field(item, field).stream())
+                        .findFirst()
+                        .ifPresent(text -> named.computeIfAbsent(
+                                        TradeName.of(((Located.Text) text).text()), n -> new ArrayList<>(1))
+                                .add(item));
+            }
+        }
+        return named;
     }
 
     /** Where an aspect is written in a part or, where the path is empty, in the file. */

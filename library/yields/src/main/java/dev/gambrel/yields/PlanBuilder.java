@@ -151,6 +151,8 @@ final class PlanBuilder {
     /** A gland is called one in print: "popliteal gland". */
     private static String called(Part part) {
         boolean gland = part instanceof Part.Trim trim && trim.rule() instanceof TrimRule.GlandRemoval;
-        return gland ? part.name() + " gland" : part.name().text();
+        return gland && !part.name().key().endsWith(" gland")
+                ? part.name() + " gland"
+                : part.name().text();
     }
 }

@@ -9,7 +9,9 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -34,8 +36,12 @@ public final class Gambrel {
         PrintStream out = stream(FileDescriptor.out, charset);
         PrintStream err = stream(FileDescriptor.err, charset);
         ExitStatus status = run(List.of(args), new Terminal(out, err, colour));
-        out.flush();
         err.flush();
+        if (out.checkError()) {
+            err.println("What was to be printed could not be written.");
+            err.flush();
+            status = ExitStatus.COULD_NOT;
+        }
         if (status != ExitStatus.FINE) {
             System.exit(status.number());
         }
@@ -57,7 +63,7 @@ public final class Gambrel {
         if (verb.isEmpty()) {
             return withoutVerb(args, terminal);
         }
-        CommandLine command = new CommandLine(withHelp(verb.get()));
+        CommandLine command = new CommandLine(withHelp(verb.get())).setExpandAtFiles(false);
         try {
             ParseResult parsed = command.parseArgs(args.stream().skip(1).toArray(String[]::new));
             if (parsed.isUsageHelpRequested()) {
@@ -65,11 +71,30 @@ public final class Gambrel {
                 return ExitStatus.FINE;
             }
             return verb.get().run(parsed, terminal);
+        } catch (CommandLine.UnmatchedArgumentException wrong) {
+            String first = wrong.getUnmatched().get(0);
+            return wrongUsage(
+                    "“" + first + "” is not expected here; what has blanks in it goes in quotation marks.",
+                    NAME + " " + verb.get().name() + " --help",
+                    terminal);
+        } catch (CommandLine.MissingParameterException wrong) {
+            return wrongUsage(
+                    "Something is missing: " + missing(wrong) + ".",
+                    NAME + " " + verb.get().name() + " --help",
+                    terminal);
         } catch (ParameterException wrong) {
             return wrongUsage(wrong.getMessage(), NAME + " " + verb.get().name() + " --help", terminal);
         } catch (WrongUsage wrong) {
             return wrongUsage(wrong.getMessage(), NAME + " " + verb.get().name() + " --help", terminal);
         }
+    }
+
+    private static String missing(CommandLine.MissingParameterException wrong) {
+        return wrong.getMissing().stream()
+                .map(arg -> arg.isOption()
+                        ? "what follows " + ((CommandLine.Model.OptionSpec) arg).longestName()
+                        : "the " + arg.paramLabel().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(", "));
     }
 
     private static CommandSpec withHelp(Verb verb) {

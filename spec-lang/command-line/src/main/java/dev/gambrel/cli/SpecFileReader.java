@@ -45,10 +45,18 @@ final class SpecFileReader {
         }
     }
 
+    /** A pipe or a device is never waited for. */
+    private static Path regular(Path path) throws IOException {
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            throw new IOException("not a regular file");
+        }
+        return path;
+    }
+
     private static Result<CutTree> readJson(Path path) {
         String name = String.valueOf(path.getFileName());
         int limit = Limits.DEFAULT.textBytes();
-        try (InputStream in = Files.newInputStream(path)) {
+        try (InputStream in = Files.newInputStream(regular(path))) {
             return TreeJsonReader.read(name, in.readNBytes(limit + 1));
         } catch (IOException unreadable) {
             return Result.failed(List.of(Diagnostic.of(FileCode.CANNOT_READ, new Place.InFile(name))

@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.Result;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.json.TreeJsonWriter;
 import dev.gambrel.tree.CutTree;
+import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -46,14 +47,18 @@ final class TreeVerb implements Verb {
             if (!parsed.hasMatchedOption("--out")) {
                 terminal.out().print(TreeJsonWriter.write(tree));
             } else {
-                return write(tree, parsed.matchedOptionValue("--out", ""), terminal);
+                return write(tree, parsed.matchedPositionalValue(0, ""), parsed.matchedOptionValue("--out", ""), terminal);
             }
         }
         return ExitStatus.of(result.diagnostics());
     }
 
-    static ExitStatus write(CutTree tree, String file, Terminal terminal) {
-        if (!WholeFile.write(SpecFileReader.path(file), TreeJsonWriter.write(tree))) {
+    static ExitStatus write(CutTree tree, String read, String file, Terminal terminal) {
+        Path target = SpecFileReader.path(file);
+        if (WholeFile.isSame(SpecFileReader.path(read), target)) {
+            throw new WrongUsage("The tree would be written over the specification " + read + "; name another file.");
+        }
+        if (!WholeFile.write(target, TreeJsonWriter.write(tree))) {
             terminal.err().println("The file " + Visible.text(file) + " cannot be written.");
             terminal.err().println("→ Look whether its folder is there, and who may write in it.");
             return ExitStatus.COULD_NOT;

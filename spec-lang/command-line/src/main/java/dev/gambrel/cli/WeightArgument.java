@@ -18,26 +18,30 @@ final class WeightArgument {
         this.written = written;
     }
 
-    static CarcassWeight parse(String written, Basis otherwise) {
-        return new WeightArgument(written.strip()).weight(otherwise);
+    static CarcassWeight parse(String written) {
+        return new WeightArgument(written.strip()).weight();
     }
 
-    private CarcassWeight weight(Basis otherwise) {
+    private CarcassWeight weight() {
         Quantity mass = quantity();
         if (mass.unit() == Unit.POUND && at < written.length() && Character.isDigit(written.charAt(at))) {
-            Quantity ounces = quantity();
-            if (ounces.unit() != Unit.OUNCE) {
-                throw wrong();
-            }
-            BigDecimal pounds = mass.amount().add(ounces.amount().divide(OUNCES_IN_A_POUND));
-            if (!Quantity.isAcceptable(pounds)) {
-                throw wrong();
-            }
-            mass = new Quantity(pounds, Unit.POUND);
+            mass = together(mass, quantity());
         }
         String rest = written.substring(at);
-        Basis basis = rest.isEmpty() ? otherwise : Basis.of(rest).orElseThrow(this::wrong);
-        return new CarcassWeight(mass, basis);
+        if (rest.isEmpty()) {
+            throw new WrongUsage("“" + written + "” does not say what was weighed: write live, in skin, warm or cold"
+                    + " after it, such as \"" + mass + " cold\".");
+        }
+        return new CarcassWeight(mass, Basis.of(rest).orElseThrow(this::wrong));
+    }
+
+    private Quantity together(Quantity pounds, Quantity ounces) {
+        BigDecimal amount = pounds.amount().add(ounces.amount().divide(OUNCES_IN_A_POUND));
+        boolean right = ounces.unit() == Unit.OUNCE && ounces.amount().compareTo(OUNCES_IN_A_POUND) < 0;
+        if (!right || !Quantity.isAcceptable(amount)) {
+            throw wrong();
+        }
+        return new Quantity(amount, Unit.POUND);
     }
 
     private Quantity quantity() {

@@ -89,23 +89,22 @@ final class YieldVerb implements Verb {
             case JSON -> terminal.out().print(YieldJson.write(yields.get(), unit));
         }
         return parsed.hasMatchedOption("--tree")
-                ? writeTree(read.get(), parsed.matchedOptionValue("--tree", ""), form, terminal)
+                ? writeTree(read.get(), parsed, form, terminal)
                 : ExitStatus.of(findings);
     }
 
-    private static ExitStatus writeTree(SpecFileReader.Read read, String file, Form form, Terminal terminal) {
+    private static ExitStatus writeTree(SpecFileReader.Read read, ParseResult parsed, Form form, Terminal terminal) {
         Terminal beside = form == Form.TEXT ? terminal : new Terminal(terminal.err(), terminal.err(), false);
         beside.out().println();
-        return TreeVerb.write(read.tree(), file, beside);
+        return TreeVerb.write(
+                read.tree(), parsed.matchedPositionalValue(0, ""), parsed.matchedOptionValue("--tree", ""), beside);
     }
 
     private static Optional<ExpectedYields> yields(
             SpecFileReader.Read spec, ParseResult parsed, List<Diagnostic> findings) {
         Yields ready = Yields.of(spec.tree());
         Result<ExpectedYields> result = parsed.hasMatchedOption("--weight")
-                ? ready.forCarcass(WeightArgument.parse(
-                        parsed.matchedOptionValue("--weight", ""),
-                        spec.tree().carcass().basis()))
+                ? ready.forCarcass(WeightArgument.parse(parsed.matchedOptionValue("--weight", "")))
                 : ready.forTypicalCarcass();
         findings.addAll(result.diagnostics());
         return result.value();

@@ -25,7 +25,7 @@ public final class PieceIndex {
         }
     }
 
-    private final Map<TradeName, List<Known>> pieces = new HashMap<>();
+    private final Map<TradeName, List<Known>> pieces = new LinkedHashMap<>();
     private final Map<TradeName, TradeName> bones = new LinkedHashMap<>();
     private final Map<TradeName, TradeName> muscles = new LinkedHashMap<>();
     private final Map<TradeName, TradeName> glands = new LinkedHashMap<>();
@@ -101,6 +101,11 @@ public final class PieceIndex {
     /** The pieces that a gland lies in. */
     public List<Known> piecesWithGland(TradeName gland) {
         return glandPieces.getOrDefault(gland, List.of());
+    }
+
+    /** Every name of a piece. */
+    public Collection<TradeName> pieceNames() {
+        return pieces.keySet();
     }
 
     /** Every name of a bone. */

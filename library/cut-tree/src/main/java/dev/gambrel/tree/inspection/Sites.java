@@ -70,7 +70,8 @@ public final class Sites {
             bones.removeAll(taken);
             return Optional.of(bones);
         }
-        boolean saysNone = cut.description().boneState() == BoneState.BONELESS;
+        boolean saysNone = cut.description().boneState() == BoneState.BONELESS
+                && cut.parts().stream().noneMatch(part -> part instanceof Part.Bone);
         return saysNone ? Optional.of(Set.of()) : Optional.empty();
     }
 

@@ -43,10 +43,12 @@ final class BoneBalance implements Rule {
     }
 
     private static void checkTaken(Site site, PieceIndex pieces, Consumer<Diagnostic> found) {
-        if (site.bonesIn().isEmpty()) {
+        Optional<Set<TradeName>> bones =
+                site.upward().stream().flatMap(s -> s.bonesIn().stream()).findFirst();
+        if (bones.isEmpty()) {
             return;
         }
-        Set<TradeName> left = new LinkedHashSet<>(site.bonesIn().get());
+        Set<TradeName> left = new LinkedHashSet<>(bones.get());
         Set<TradeName> lines = new HashSet<>();
         for (Part part : site.parts()) {
             boolean isTwoLinesOfOneName = !lines.add(part.name());
@@ -78,7 +80,8 @@ final class BoneBalance implements Rule {
                 }
             }
         }
-        return finding.help("Move the line to the cut that the bone lies in, or name the right bone.");
+        return finding.help("Move the line to the cut that the bone lies in, or name the right bone.")
+                .help("If the house cuts so that it does lie here, say so in the braces: contains " + name);
     }
 
     private static void checkLeft(Site site, List<Site> below, PieceIndex pieces, Consumer<Diagnostic> found) {

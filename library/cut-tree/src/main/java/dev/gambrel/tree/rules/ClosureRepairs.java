@@ -1,6 +1,7 @@
 package dev.gambrel.tree.rules;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
@@ -47,7 +48,7 @@ final class ClosureRepairs {
                 .source(only.get(0))
                 .filter(source -> source.kind() == Source.Kind.PUBLISHED)
                 .map(source -> finding.note("All of these figures are from " + source.name()
-                        + ", so the source itself does not close as printed: " + source.citation()))
+                        + ", so the source itself does not close as printed: " + Visible.text(source.citation())))
                 .orElse(finding);
     }
 

@@ -7,6 +7,7 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
@@ -22,7 +23,7 @@ final class Homes implements Rule {
                     found.accept(Diagnostic.of(TreeCode.NO_HOME, site.at(part, Aspect.NAME))
                             .with("part", part instanceof Part.Rest ? "rest" : part.name())
                             .with("cut", site.name())
-                            .help("Say where it goes, with an arrow and a stream: -> mince"));
+                            .help("Say where it goes, with an arrow and a stream, such as " + example(part)));
                 }
                 if (part instanceof Cut cut) {
                     cut.portions().forEach(portion -> checkRemainder(site, cut, portion, found));
@@ -35,6 +36,15 @@ final class Homes implements Rule {
         return part instanceof Part.Bone bone && bone.home() instanceof Home.NotStated
                 || part instanceof Part.Trim trim && trim.home() instanceof Home.NotStated
                 || part instanceof Part.Rest rest && rest.home() instanceof Home.NotStated;
+    }
+
+    private static String example(Part part) {
+        if (part instanceof Part.Bone) {
+            return "-> bones";
+        }
+        boolean fatOrRest =
+                part instanceof Part.Rest || part instanceof Part.Trim trim && trim.rule() instanceof TrimRule.FatCover;
+        return fatOrRest ? "-> mince" : "-> waste";
     }
 
     private static void checkRemainder(Site site, Cut cut, Portion portion, Consumer<Diagnostic> found) {

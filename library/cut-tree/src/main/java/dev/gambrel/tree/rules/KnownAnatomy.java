@@ -48,11 +48,11 @@ final class KnownAnatomy implements Rule {
     private static void checkContents(Site site, Inspection inspection, Consumer<Diagnostic> found) {
         PieceIndex pieces = inspection.pieces();
         List<TradeName> contents = site.cut().description().contents();
+        List<TradeName> known = new ArrayList<>(contents.isEmpty() ? List.of() : pieces.boneNames());
+        known.addAll(contents.isEmpty() ? List.of() : pieces.muscleNames());
         for (int i = 0; i < contents.size(); i++) {
             TradeName name = contents.get(i);
             if (pieces.bone(name).isEmpty() && pieces.muscle(name).isEmpty()) {
-                List<TradeName> known = new ArrayList<>(pieces.boneNames());
-                known.addAll(pieces.muscleNames());
                 Diagnostic finding = Diagnostic.of(
                                 TreeCode.UNKNOWN_CONTENTS, new Place.InTree(site.path(), Aspect.CONTENTS, i))
                         .with("species", inspection.tree().species().name())

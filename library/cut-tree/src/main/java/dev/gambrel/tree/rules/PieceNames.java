@@ -2,6 +2,7 @@ package dev.gambrel.tree.rules;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.Piece;
@@ -10,6 +11,7 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,12 +19,15 @@ import java.util.function.Consumer;
 
 /** A cut's name means one piece of the animal, and as many of it as the animal has. */
 final class PieceNames implements Rule {
+    private static final int SHORTEST_TO_COMPARE = 4;
+
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         Map<Site, Map<Piece, Site>> cutFrom = new IdentityHashMap<>();
         for (Site site : inspection.sites()) {
             if (!site.isCarcass()) {
                 checkMeaning(site, inspection.pieces(), found);
+                checkNearly(site, inspection, found);
                 site.piece().ifPresent(known -> {
                     checkCount(site, known, inspection, found);
                     Site earlier = cutFrom.computeIfAbsent(site.above(), above -> new IdentityHashMap<>())
@@ -34,6 +39,40 @@ final class PieceNames implements Rule {
                 });
             }
         }
+    }
+
+    /** A slip of one letter or a plural: a name that is truly the house's own is further off. */
+    private static void checkNearly(Site site, Inspection inspection, Consumer<Diagnostic> found) {
+        TradeName name = site.cut().name();
+        boolean toldOtherwise = !site.cut().description().contents().isEmpty();
+        if (toldOtherwise
+                || name.key().length() < SHORTEST_TO_COMPARE
+                || !inspection.pieces().piecesCalled(name).isEmpty()) {
+            return;
+        }
+        NearestName.of(name, inspection.pieces().pieceNames())
+                .filter(near -> isSlip(name, near))
+                .ifPresent(near -> found.accept(Diagnostic.of(TreeCode.NEARLY_A_PIECE, site.at(Aspect.NAME))
+                        .with("species", inspection.tree().species().name())
+                        .with("cut", name)
+                        .help("Did you mean “" + near + "”?")
+                        .help("If it is a cut of the house's own, say what is in it: contains femur")));
+    }
+
+    private static boolean isSlip(TradeName name, TradeName near) {
+        boolean sameLetters = sorted(name).equals(sorted(near));
+        boolean plural = name.key().equals(near.key() + "s") || near.key().equals(name.key() + "s");
+        return sameLetters
+                || plural
+                || Math.abs(name.key().length() - near.key().length()) <= 1
+                        && name.key().charAt(0) == near.key().charAt(0)
+                        && near.key().length() > SHORTEST_TO_COMPARE;
+    }
+
+    private static String sorted(TradeName name) {
+        char[] letters = name.key().toCharArray();
+        Arrays.sort(letters);
+        return new String(letters);
     }
 
     private static Diagnostic samePiece(Site site, Site earlier, Piece piece) {

@@ -15,12 +15,19 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** A share lies between nothing and all, and so does a lean figure. */
+/**
+ * A share lies between nothing and all, and so does a lean figure; and it strays no further than one can that never leaves
+ * those bounds: its variance is at most m (100 − m), that of a share which is either nothing or all.
+ */
 final class PlausibleShares implements Rule {
+    /** Standard deviations are worked out in floating point. */
+    private static final double ROUNDING = 1e-9;
+
     private static final BigDecimal ALL = BigDecimal.valueOf(100);
 
     @Override
@@ -48,12 +55,20 @@ final class PlausibleShares implements Rule {
 
     private static void checkShare(Expected expected, Supplier<Place> at, Consumer<Diagnostic> found) {
         checkPercent(expected.exactMean(), at, found);
-        if (expected instanceof Expected.PlusMinus spread
-                && spread.deviation().common().compareTo(ALL) > 0) {
+        double mean = expected.mean();
+        double deviation = expected.standardDeviation().orElse(0);
+        if (mean >= 0 && mean <= 100 && deviation > Math.sqrt(mean * (100 - mean)) * (1 + ROUNDING) + ROUNDING) {
             found.accept(Diagnostic.of(TreeCode.SPREAD_TOO_LARGE, at.get())
-                    .with("spread", spread.deviation())
+                    .with("spread", Quantity.rounded(spreadOf(expected), Unit.PERCENT))
+                    .with("share", Quantity.rounded(expected.exactMean(), Unit.PERCENT))
                     .help("A spread is one standard deviation, usually a point or so; look for a slipped point."));
         }
+    }
+
+    private static BigDecimal spreadOf(Expected expected) {
+        return expected instanceof Expected.PlusMinus spread
+                ? spread.deviation().common()
+                : new BigDecimal(expected.standardDeviation().orElse(0)).round(new MathContext(3));
     }
 
     private static void checkPercent(BigDecimal percent, Supplier<Place> at, Consumer<Diagnostic> found) {

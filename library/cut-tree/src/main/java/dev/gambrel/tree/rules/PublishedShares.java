@@ -2,11 +2,13 @@ package dev.gambrel.tree.rules;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Share;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.anatomy.Piece.Published;
 import dev.gambrel.tree.inspection.Inspection;
@@ -24,7 +26,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A cut's mean share lies within what print says of that piece on the same basis, each figure taken as rounded to its
+ * A cut's share, give or take two of its standard deviations, touches what print says of that piece on the same basis,
+ * each figure taken as rounded to its
  * last digit. One figure alone is no range, and what is only remembered is not print: neither is held against a cut.
  */
 final class PublishedShares implements Rule {
@@ -57,10 +60,21 @@ final class PublishedShares implements Rule {
         Optional<Double> share = baseSite(site, base, inspection).flatMap(site::shareOf);
         if (isRange && share.filter(fraction -> fraction <= 1).isPresent()) {
             double percent = share.get() * 100;
-            if (percent < low.value() - margin(low) || percent > high.value() + margin(high)) {
+            double own = 2 * percent * relativeSpread(site);
+            if (percent + own < low.value() - margin(low) || percent - own > high.value() + margin(high)) {
                 found.accept(outside(site, base, percent, figures, inspection.tree()));
             }
         }
+    }
+
+    /** Two of the house's own standard deviations are allowed for: print is a few means, not a range of carcasses. */
+    private static double relativeSpread(Site site) {
+        if (!(site.cut().share() instanceof Share.Stated stated)
+                || stated.expected().mean() <= 0) {
+            return 0;
+        }
+        return stated.expected().standardDeviation().orElse(0)
+                / stated.expected().mean();
     }
 
     private static Optional<Site> baseSite(Site site, TradeName base, Inspection inspection) {
@@ -90,7 +104,9 @@ final class PublishedShares implements Rule {
                 .with("high", highest(figures));
         for (Published figure : figures) {
             String cited = figure.sources().stream()
-                    .map(name -> tree.source(name).map(Source::citation).orElse(name.text()))
+                    .map(name -> tree.source(name)
+                            .map(source -> Visible.text(source.citation()))
+                            .orElse(name.text()))
                     .collect(Collectors.joining("; "));
             finding = finding.note(figure.expected() + " of " + base + ": " + cited);
         }

@@ -38,6 +38,12 @@ public enum TreeCode implements Code {
             Severity.WARNING,
             "“{name}” means one piece in one region and another elsewhere."),
 
+    /** A name that is nearly that of a piece. */
+    NEARLY_A_PIECE(
+            "G0309",
+            "nearly-a-piece",
+            Severity.WARNING,
+            "The {species} has no piece called {cut}, so neither its bones nor its share were checked."),
     /** Two steps from one basis. */
     STEP_TWICE("G0319", "step-twice", Severity.ERROR, "What is lost from {from} weight on is written twice."),
     /** Two cuts that are one piece of the animal. */
@@ -56,7 +62,7 @@ public enum TreeCode implements Code {
             "G0411",
             "spread-too-large",
             Severity.ERROR,
-            "A spread of {spread} is more than the whole cut that varies."),
+            "A share of {share} cannot have a spread of {spread}: it would be less than nothing or more than all."),
     /** A weight of nothing or less. */
     WEIGHT_NOT_POSITIVE(
             "G0407", "weight-not-positive", Severity.ERROR, "A weight must be more than 0; this one is {weight}."),
@@ -140,6 +146,13 @@ public enum TreeCode implements Code {
             "The {cut} is written as {written}, but a {species} carcass has {known}."),
     /** Neither bone nor muscle of this animal. */
     UNKNOWN_CONTENTS("G0610", "unknown-contents", Severity.ERROR, "The {species} has no bone or muscle called {name}."),
+
+    /** Bone with lean meat. */
+    BONE_IN_LEAN(
+            "G0706",
+            "bone-in-lean",
+            Severity.WARNING,
+            "Bone goes into {stream}, which is said to be {lean} lean: {bones}."),
 
     /** Nobody said where it goes. */
     NO_HOME("G0701", "no-home", Severity.ERROR, "Nothing says where the {part} of the {cut} goes."),

@@ -1,12 +1,14 @@
 package dev.gambrel.tree.rules;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.FirstFindings;
+import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -31,6 +33,7 @@ public final class TreeRules {
             new GlandRegions(),
             new PieceNames(),
             new Homes(),
+            new BoneInLean(),
             new PortionTargets(),
             new PublishedShares());
 
@@ -42,7 +45,7 @@ public final class TreeRules {
      * <p>Costs O(nodes). Findings are placed by {@link dev.gambrel.diagnostic.Place.InTree}.
      *
      * @param tree any tree
-     * @return what was found; the tree may be used if none is an error
+     * @return what was found, the first 1,000 findings; the tree may be used if none is an error
      */
     public static List<Diagnostic> check(CutTree tree) {
         return check(tree, Limits.DEFAULT, Set.of());
@@ -57,13 +60,32 @@ public final class TreeRules {
      * @return what was found
      */
     public static List<Diagnostic> check(CutTree tree, Limits limits, Set<TreePath> inDoubt) {
-        List<Diagnostic> found = new ArrayList<>(TreeSize.check(tree, limits));
-        if (found.isEmpty()) {
-            Inspection inspection = Inspection.of(tree, inDoubt);
-            for (Rule rule : RULES) {
-                rule.check(inspection, found::add);
+        List<Diagnostic> size = TreeSize.check(tree, limits);
+        if (!size.isEmpty()) {
+            return size;
+        }
+        FirstFindings found = new FirstFindings();
+        Inspection inspection = Inspection.of(tree, inDoubt);
+        RULES.forEach(rule -> rule.check(inspection, found));
+        return withoutEchoes(found.list());
+    }
+
+    /** Of two parts of one name only that is told, since their address shows the first. */
+    private static List<Diagnostic> withoutEchoes(List<Diagnostic> found) {
+        Set<TreePath> twice = new HashSet<>();
+        for (Diagnostic finding : found) {
+            if (finding.code() == TreeCode.DUPLICATE_PART) {
+                twice.add(((Place.InTree) finding.place()).path());
             }
         }
-        return found;
+        return twice.isEmpty()
+                ? found
+                : found.stream().filter(f -> !isEcho(f, twice)).toList();
+    }
+
+    private static boolean isEcho(Diagnostic finding, Set<TreePath> twice) {
+        return finding.code() != TreeCode.DUPLICATE_PART
+                && finding.place() instanceof Place.InTree tree
+                && twice.contains(tree.path());
     }
 }

@@ -100,7 +100,10 @@ class BonesTest {
         Diagnostic finding = only(sheep(cut("leg", "33", bone("humerus", "6"))), TreeCode.BONE_NEVER_ENTERED);
         assertEquals("The leg has no humerus in it to take out.", finding.message());
         assertEquals(
-                List.of("Move the line to the cut that the bone lies in, or name the right bone."), finding.help());
+                List.of(
+                        "Move the line to the cut that the bone lies in, or name the right bone.",
+                        "If the house cuts so that it does lie here, say so in the braces: contains humerus"),
+                finding.help());
     }
 
     @Test

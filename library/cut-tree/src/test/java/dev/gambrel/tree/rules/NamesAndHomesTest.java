@@ -58,7 +58,11 @@ class NamesAndHomesTest {
         Diagnostic finding = only(Sheet.of(cut("leg", "40"), rest("minse")), TreeCode.UNKNOWN_STREAM);
         assertEquals("There is no stream called minse.", finding.message());
         assertEquals("rest, stream", where(finding.place()));
-        assertEquals(List.of("Did you mean “mince”?", "Or declare it: stream minse, saleable"), finding.help());
+        assertEquals(
+                List.of(
+                        "Did you mean “mince”?",
+                        "Or declare it: stream minse, and after the comma saleable, by-product or waste."),
+                finding.help());
     }
 
     @Test

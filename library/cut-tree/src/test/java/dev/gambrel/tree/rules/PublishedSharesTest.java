@@ -37,13 +37,13 @@ class PublishedSharesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"33.0", "32", "34.39", "31.5", "34.395", "33 ± 9"})
-    void a_share_between_two_published_figures_is_usual(String share) {
+    @ValueSource(strings = {"33.0", "32", "34.39", "31.5", "34.395", "33 ± 9", "31 to 31.5", "30.5 ± 0.5"})
+    void a_share_that_comes_within_two_of_its_spreads_of_print_is_usual(String share) {
         keepsTheRules(leg(share, twice()));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"31.49", "34.396", "40", "31 to 31.5"})
+    @ValueSource(strings = {"31.49", "34.396", "40", "30.5 ± 0.49", "30 to 30.5"})
     void a_share_outside_is_told_of(String share) {
         breaks(leg(share, twice()), TreeCode.OUTSIDE_PUBLISHED);
     }

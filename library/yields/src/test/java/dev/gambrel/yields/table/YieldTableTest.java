@@ -41,31 +41,31 @@ class YieldTableTest {
 
     private static final String PRINTED = """
             Marram hogget, revision 3, sheep
-            Expected for a cold carcass of 22.00 kg
+            Expected for a carcass of 22.00 kg, weighed cold
 
                                             kg, all  kg, one                 95 % range,  % of cut     % of
             part                    pieces   pieces    piece        ± kg      all pieces     above  carcass  goes to
             carcass                      1    22.00    22.00       0.000           22.00             100.00
               leg                        2     7.26     3.63       0.198    6.87 to 7.65     33.00    33.00
                 topside                  2     1.53     0.76       0.077    1.37 to 1.68     21.00     6.93
-                  fat                    2     0.06     0.03       0.016    0.04 to 0.10      4.00     0.28  mince
-                  drip                   2     0.01     0.00       0.002            0.01      0.50     0.03  lost
+                  fat                    2     0.06     0.03       0.016    0.03 to 0.09      4.00     0.28  mince
+                  drip                   2     0.01     0.00       0.002    0.00 to 0.01      0.50     0.03  lost
                   topside, trimmed       2     1.46     0.73       0.076    1.31 to 1.60     95.50     6.62  product
                 glands                   2     0.07     0.04  not stated      not stated      1.00     0.33  waste
                 rest                     2     5.66     2.83  not stated      not stated     78.00    25.74  mince
               rest                       1    14.74    14.74       0.198  14.35 to 15.13     67.00    67.00  diced
 
-            where it all goes                      kg        ± kg      95 % range  % of all
-            all that was weighed                22.00       0.000           22.00    100.00
-              saleable                          21.92  not stated      not stated     99.64
-                products                         1.46       0.076    1.31 to 1.60      6.62
-                stream diced, lean 95 % visual  14.74       0.198  14.35 to 15.13     67.00
-                stream mince                     5.72  not stated      not stated     26.02
-              by-product                         0.00       0.000            0.00      0.00
-                stream bones                     0.00       0.000            0.00      0.00
-              waste                              0.07  not stated      not stated      0.33
-                stream waste                     0.07  not stated      not stated      0.33
-              loss                               0.01       0.002            0.01      0.03
+            where it all goes, before portioning     kg        ± kg      95 % range  % of all
+            all that was weighed                  22.00       0.000           22.00    100.00
+              saleable                            21.92  not stated      not stated     99.64
+                products                           1.46       0.076    1.31 to 1.60      6.62
+                stream diced, lean 95 % visual    14.74       0.198  14.35 to 15.13     67.00
+                stream mince                       5.72  not stated      not stated     26.02
+              by-product                           0.00       0.000            0.00      0.00
+                stream bones                       0.00       0.000            0.00      0.00
+              waste                                0.07  not stated      not stated      0.33
+                stream waste                       0.07  not stated      not stated      0.33
+              loss                                 0.01       0.002    0.00 to 0.01      0.03
 
                                           kg, one  portions from  from all                         left of one
             portion                         piece      one piece    pieces     chance of at least    piece, kg  remainder to
@@ -76,7 +76,8 @@ class YieldTableTest {
             as exact. ± is one standard deviation and the range holds the central 95 %, both of all pieces together. A spread is
             not stated where the specification gives none, or none for something that the weight depends on.
             Printed figures add up: parts are rounded by largest remainder to the printed figure of their cut, so a part may
-            differ from its exact value by up to one in the last place.
+            differ from its exact value by up to one in the last place. Totals are rounded by themselves and add up too; one may
+            differ in the last place from the sum of its printed lines.
             Figures are estimates from the shares in the specification; no carcass is bound to keep to them.
             """;
 

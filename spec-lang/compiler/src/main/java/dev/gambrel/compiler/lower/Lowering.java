@@ -2,9 +2,11 @@ package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.parse.SpecParser;
 import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.compiler.source.Sources;
 import dev.gambrel.compiler.syntax.SpecFile;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.FirstFindings;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
@@ -30,25 +32,31 @@ public final class Lowering {
      */
     public static <T> Result<T> compile(
             SourceText text, Sources sources, Limits limits, BiFunction<CutTree, List<SourceText>, T> whenSound) {
-        List<Diagnostic> found = new ArrayList<>();
-        UseLoader loader = new UseLoader(new SpecParser(limits), sources, limits, found::add);
+        FirstFindings reading = new FirstFindings();
+        UseLoader loader = new UseLoader(new SpecParser(limits), sources, limits, reading);
         List<SpecFile> files = loader.load(text);
         List<SourceText> texts = files.stream().map(SpecFile::text).toList();
-        if (loader.isTooMuch() || found.stream().anyMatch(finding -> finding.code() == SyntaxCode.TOO_DEEP)) {
+        List<Diagnostic> found = new ArrayList<>(reading.list());
+        if (loader.isTooMuch() || found.stream().anyMatch(Lowering::isRefusal)) {
             return Result.failed(FindingOrder.sort(found, texts));
         }
-        List<Diagnostic> meaning = new ArrayList<>();
-        Program program = new Program(files, meaning::add);
+        FirstFindings meaning = new FirstFindings();
+        Program program = new Program(files, meaning);
         Doubt doubt = new Doubt();
         TreeLowering lowering = new TreeLowering(program, doubt);
         CutTree tree = lowering.tree();
         List<Diagnostic> broken = TreeRules.check(tree, limits, doubt.paths());
         if (!broken.isEmpty()) {
             Origins origins = new Origins(program, lowering.stepLines());
-            broken.forEach(finding -> meaning.add(finding.at(origins::written)));
+            broken.forEach(finding -> meaning.accept(finding.at(origins::written)));
         }
-        found.addAll(new Consequences(found, program, loader.isIncomplete()).without(meaning));
+        found.addAll(new Consequences(found, program, loader.isIncomplete()).without(meaning.list()));
         List<Diagnostic> sorted = FindingOrder.sort(found, texts);
         return Result.hasError(sorted) ? Result.failed(sorted) : Result.of(whenSound.apply(tree, texts), sorted);
+    }
+
+    /** A file that was not read at all: nothing can be said of what it means. */
+    private static boolean isRefusal(Diagnostic finding) {
+        return finding.code() == SyntaxCode.TOO_DEEP || finding.code() == FileCode.TOO_MANY_LINES;
     }
 }

@@ -16,6 +16,8 @@ import java.util.Optional;
 
 /** Lines that name a part of a cut: bones, trims, losses, the rest, and cuts. */
 final class PartLowering {
+    private static final String GLAND = " gland";
+
     private final Doubt doubt;
     private final CutLowering cuts;
 
@@ -95,9 +97,16 @@ final class PartLowering {
     private Part removal(Located located, TreePath above) {
         Clauses clauses = new Clauses(located);
         TradeName tissue = name(located.line());
-        boolean gland = clauses.one(Clause.GlandMark.class, "gland").isPresent();
-        return trimmed(
-                located, clauses, gland ? new TrimRule.GlandRemoval(tissue) : new TrimRule.Removal(tissue), above);
+        boolean marked = clauses.one(Clause.GlandMark.class, "gland").isPresent();
+        return trimmed(located, clauses, marked ? new TrimRule.GlandRemoval(tissue) : removal(tissue), above);
+    }
+
+    /** "prescapular gland" is a gland too. */
+    private static TrimRule removal(TradeName tissue) {
+        String text = tissue.text();
+        return tissue.key().endsWith(GLAND)
+                ? new TrimRule.GlandRemoval(TradeName.of(text.substring(0, text.length() - GLAND.length())))
+                : new TrimRule.Removal(tissue);
     }
 
     private Part squareOff(Located located, TreePath above) {

@@ -6,6 +6,7 @@ import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.meaning.Notes;
 import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.source.Catalogue;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -123,10 +124,21 @@ final class TreeLowering {
                     report.finding(MeaningCode.UNKNOWN_SPECIES, written.span()).with("species", name);
             report.add(NearestName.of(name, known)
                     .map(near -> report.didYouMean(finding, written.span(), near))
-                    .orElse(finding.help("Take it from the catalogue with: use \"catalogue:" + name.key() + "\""))
+                    .orElse(finding.help(fromCatalogue(name)))
                     .help("Or declare the animal in a species line of your own."));
         }
         return species.orElse(Species.unknown(name));
+    }
+
+    private static String fromCatalogue(TradeName species) {
+        return Catalogue.species().contains(species)
+                ? "Take it from the catalogue with: use \"" + Catalogue.PREFIX + species.key() + "\""
+                : "The catalogue has: "
+                        + String.join(
+                                ", ",
+                                Catalogue.species().stream()
+                                        .map(TradeName::text)
+                                        .toList()) + ".";
     }
 
     private static boolean isCalled(Species species, TradeName name) {

@@ -50,6 +50,17 @@ final class UseLoader {
 
     private void read(SourceText text) {
         beingRead.add(text.name());
+        if (text.text().length() > limits.textBytes()) {
+            found.accept(Diagnostic.of(FileCode.TOO_LARGE, new Place.InFile(text.name()))
+                    .with("file", text.name())
+                    .with("found", text.text().length())
+                    .with("allowed", limits.textBytes())
+                    .help("A specification is text; look whether this is the right file."));
+            incomplete = true;
+            beingRead.remove(text.name());
+            loaded.put(text.name(), new SpecFile(text, List.of()));
+            return;
+        }
         SpecFile file = parser.parse(text, found);
         FileReport report = new FileReport(text, found);
         long before = statements;
@@ -82,7 +93,7 @@ final class UseLoader {
         long count = statements.size();
         for (Statement statement : statements) {
             if (statement instanceof Declaration line) {
-                count += count(line.body());
+                count += Math.max(0, line.names().size() - 1) + count(line.body());
             } else if (statement instanceof Statement.Unknown unknown) {
                 count += count(unknown.body());
             }

@@ -49,7 +49,7 @@ public final class SpecParser {
         Offsets offsets = new Offsets(text.text());
         FileReport report = new FileReport(text, found);
         List<? extends Token> words = words(text);
-        if (!NestingGuard.passes(words, limits.nesting(), offsets, report)) {
+        if (!new SizeGuard(limits, offsets, report).passes(words)) {
             return new SpecFile(text, List.of());
         }
         Set<Integer> strayLines = StrayTokens.report(words, offsets, report);

@@ -67,10 +67,17 @@ final class SyntaxMessages {
     }
 
     private static String afterTheEnd(Optional<Keyword> keyword, Token offending) {
+        boolean isFigure = offending.getType() == GambrelLexer.NUMBER;
         if (keyword.filter(k -> k == Keyword.REST_LINE).isPresent()) {
-            return "Put an arrow before the stream: rest -> " + offending.getText();
+            return isFigure
+                    ? "A rest has no share of its own, since it takes what is left: take the figure out."
+                    : "Put an arrow before the stream: rest -> " + offending.getText();
         } else if (offending.getType() == GambrelLexer.MINUS) {
-            return "Write “to” between the two ends of a range: 20 kg to 24 kg.";
+            return "Write “to” between the two ends of a range, as in 20 kg to 24 kg, and an arrow as -> without a gap.";
+        } else if (offending.getType() == GambrelLexer.PER) {
+            return "Write the count in words: two per carcass.";
+        } else if (offending.getType() == GambrelLexer.TO) {
+            return "Write an arrow before a stream: -> mince";
         }
         return "Put a comma before it if it belongs to the line, or take it out.";
     }

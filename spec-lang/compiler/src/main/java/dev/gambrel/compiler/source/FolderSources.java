@@ -93,6 +93,9 @@ public final class FolderSources implements Sources {
      * @return the text without a byte order mark, or why it is refused
      */
     public static Found read(Path file, String name, Limits limits) {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            return new Found.Refused(FileCode.CANNOT_READ, 0);
+        }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes((int) Math.min(Integer.MAX_VALUE, limits.textBytes() + 1L));
             if (bytes.length > limits.textBytes()) {

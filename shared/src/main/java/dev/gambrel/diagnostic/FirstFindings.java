@@ -1,0 +1,40 @@
+package dev.gambrel.diagnostic;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * The first findings of many, in the order found. Not thread-safe.
+ *
+ * <p>Beyond {@value #MOST} no more are kept, since nobody reads them and a hostile file could make millions; but the first
+ * error is kept however late it comes, so that a file with an error is never taken for one without.
+ */
+public final class FirstFindings implements Consumer<Diagnostic> {
+    /** How many are kept. */
+    public static final int MOST = 1_000;
+
+    private final List<Diagnostic> kept = new ArrayList<>();
+    private boolean hasError;
+
+    /** Nothing found yet. */
+    public FirstFindings() {}
+
+    @Override
+    public void accept(Diagnostic finding) {
+        boolean firstError = finding.severity() == Severity.ERROR && !hasError;
+        if (kept.size() < MOST || firstError) {
+            kept.add(finding);
+            hasError |= finding.severity() == Severity.ERROR;
+        }
+    }
+
+    /**
+     * What was kept.
+     *
+     * @return in the order found
+     */
+    public List<Diagnostic> list() {
+        return List.copyOf(kept);
+    }
+}
