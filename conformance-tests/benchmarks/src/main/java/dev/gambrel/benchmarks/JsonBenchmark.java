@@ -22,7 +22,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** A tree to JSON, and back to a tree that keeps every rule. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 5, time = 1)
+@Warmup(iterations = 15, time = 2)
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 @State(Scope.Benchmark)

@@ -23,7 +23,7 @@ import software.amazon.smithy.model.Model;
 /** From text to something validated, beside the bare parse of the same text and beside two peers on the same content. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 5, time = 2)
+@Warmup(iterations = 15, time = 2)
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
 @State(Scope.Benchmark)

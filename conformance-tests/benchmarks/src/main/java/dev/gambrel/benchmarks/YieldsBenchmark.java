@@ -22,7 +22,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** What a carcass should give by a sheet with 500 cuts: every line and every total, each with its spread. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 5, time = 1)
+@Warmup(iterations = 15, time = 2)
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 @State(Scope.Benchmark)
