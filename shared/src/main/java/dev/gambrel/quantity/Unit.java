@@ -36,6 +36,8 @@ public enum Unit {
     /** Day of 24 hours. */
     DAY("days", Dimension.TIME, "24", "0", "day", "d");
 
+    private static final List<Unit> ALL = List.of(values());
+
     private final String symbol;
     private final Dimension dimension;
     private final BigDecimal factor;
@@ -94,11 +96,23 @@ public enum Unit {
      * @return the unit, or nothing if it is not one of ours
      */
     public static Optional<Unit> of(String text) {
-        for (Unit unit : values()) {
-            if (unit.symbol.equalsIgnoreCase(text) || unit.aliases.stream().anyMatch(text::equalsIgnoreCase)) {
+        for (Unit unit : ALL) {
+            if (unit.isCalled(text)) {
                 return Optional.of(unit);
             }
         }
         return Optional.empty();
+    }
+
+    private boolean isCalled(String text) {
+        if (symbol.equalsIgnoreCase(text)) {
+            return true;
+        }
+        for (String alias : aliases) {
+            if (alias.equalsIgnoreCase(text)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -43,9 +43,18 @@ public final class TradeName implements Comparable<TradeName> {
      * @return true if {@link #of} takes it
      */
     public static boolean isAcceptable(String text) {
-        return text.length() <= MAX_LENGTH
-                && !text.codePoints().allMatch(TradeName::isBlank)
-                && text.codePoints().noneMatch(c -> c == '/' || isUnprintable(c));
+        if (text.length() > MAX_LENGTH) {
+            return false;
+        }
+        boolean blank = true;
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            int c = text.codePointAt(i);
+            if (c == '/' || isUnprintable(c)) {
+                return false;
+            }
+            blank = blank && isBlank(c);
+        }
+        return !blank;
     }
 
     private static boolean isBlank(int codePoint) {
