@@ -47,7 +47,8 @@ final class TreeVerb implements Verb {
             if (!parsed.hasMatchedOption("--out")) {
                 terminal.out().print(TreeJsonWriter.write(tree));
             } else {
-                return write(tree, parsed.matchedPositionalValue(0, ""), parsed.matchedOptionValue("--out", ""), terminal);
+                return write(
+                        tree, parsed.matchedPositionalValue(0, ""), parsed.matchedOptionValue("--out", ""), terminal);
             }
         }
         return ExitStatus.of(result.diagnostics());
