@@ -55,7 +55,7 @@ class ProgramsTest {
         String path = Marram.file("topside.json").toString();
         String table = printed(() -> TreeFromJson.main(new String[] {path}));
         assertTrue(table.startsWith(
-                "Marram hogget topside, revision 1, sheep\nExpected for a cold carcass of 22.000 kg\n"));
+                "Marram hogget topside, revision 1, sheep\nExpected for a carcass of 22.000 kg, weighed cold\n"));
         assertTrue(
                 table.replaceAll(" +", " ").contains("topside 2 1.525 0.762 0.0775 1.373 to 1.676 21.00 6.93 product"),
                 table);

@@ -1,7 +1,9 @@
 package dev.gambrel.diagnostic;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /**
@@ -15,17 +17,17 @@ public final class FirstFindings implements Consumer<Diagnostic> {
     public static final int MOST = 1_000;
 
     private final List<Diagnostic> kept = new ArrayList<>();
-    private boolean hasError;
+    private final Set<Severity> seen = EnumSet.noneOf(Severity.class);
 
     /** Nothing found yet. */
     public FirstFindings() {}
 
     @Override
     public void accept(Diagnostic finding) {
-        boolean firstError = finding.severity() == Severity.ERROR && !hasError;
+        boolean firstError = finding.severity() == Severity.ERROR && !seen.contains(Severity.ERROR);
         if (kept.size() < MOST || firstError) {
             kept.add(finding);
-            hasError |= finding.severity() == Severity.ERROR;
+            seen.add(finding.severity());
         }
     }
 

@@ -61,7 +61,8 @@ final class BrokenTrees {
                 DUPLICATE_SOURCE, declaring(HOUSE.streams(), twice(HOUSE.sources())),
                 UNKNOWN_BASE, carcass(cut("joint", alsoOf("haunch", "10")), REST),
                 AMBIGUOUS_NAME, carcass(cut("knuckle", "10"), REST),
-                SAME_PIECE_TWICE, carcass(cut("rack", "5"), cut("best end", "5"), REST));
+                SAME_PIECE_TWICE, carcass(cut("rack", "5"), cut("best end", "5"), REST),
+                NEARLY_A_PIECE, carcass(cut("legs", "30"), REST));
     }
 
     private static Map<TreeCode, CutTree> ofFigures() {
@@ -97,6 +98,7 @@ final class BrokenTrees {
                 BONE_LEFT_IN, carcass(cut("leg", described(BoneState.BONELESS)), REST),
                 BONE_NEVER_ENTERED, carcass(cut("leg", "30", bone("humerus", "5"), REST), REST),
                 UNKNOWN_BONE, carcass(cut("leg", "30", bone("wishbone", "5"), REST), REST),
+                BONE_IN_LEAN, carcass(cut("leg", "30", bone("femur", "5", "diced"), REST), REST),
                 BONE_UNACCOUNTED,
                         carcass(
                                 cut(

@@ -117,7 +117,11 @@ final class HandMade {
     }
 
     static Part bone(String name, String percent) {
-        return new Part.Bone(name(name), List.of(name(name)), share(percent), to("stock bones"));
+        return bone(name, percent, "stock bones");
+    }
+
+    static Part bone(String name, String percent, String stream) {
+        return new Part.Bone(name(name), List.of(name(name)), share(percent), to(stream));
     }
 
     static Part gland(String name) {

@@ -22,7 +22,7 @@ import org.antlr.v4.runtime.tree.TerminalNode;
 
 /** Twice the text is twice the work: counted in steps, never in seconds. */
 class LinearWorkLaws {
-    private static final int LINES = 500;
+    private static final int LINES = 200;
     private static final double LEEWAY = 0.1;
 
     private static final String HEAD = """

@@ -33,14 +33,14 @@ class OddSheetsTest {
                 hogget(),
                 hogget(rest("mince")),
                 hogget(cut("leg", "100"), rest("mince")),
-                hogget(cut("leg", "0 ± 1", cut("topside", "40 ± 2"), rest("mince")), rest("diced")),
+                hogget(cut("leg", "0 ± 0", cut("topside", "40 ± 2"), rest("mince")), rest("diced")),
                 hogget(cut("leg", "33 ± 1E-9000"), cut("loin", "67 ± 1E-9000")),
-                hogget(cut("leg", "1E-9000 ± 1"), rest("mince")),
+                hogget(cut("leg", "1E-9000 ± 0"), rest("mince")),
                 hogget(cut("leg", "60 ± 1"), cut("loin", "40"), trim("glands", "", "waste")),
                 hogget(cut("leg", "60 ± 1"), cut("loin", "40 ± 0.2"), trim("glands", "", "waste")),
                 hogget(portioned(cut("leg", "60 ± 1"), "crumb", "1E-9000", to("diced")), rest("mince")),
                 hogget(portioned(cut("leg", "60 ± 1"), "grain", "0.00001", to("diced")), rest("mince")),
-                hogget(portioned(cut("leg", "0 ± 1"), "steak", "0.18", to("diced")), rest("mince")));
+                hogget(portioned(cut("leg", "0 ± 0"), "steak", "0.18", to("diced")), rest("mince")));
     }
 
     @ParameterizedTest

@@ -33,8 +33,25 @@ class TreeVerbTest {
     }
 
     @Test
+    void a_tree_is_never_written_over_its_specification() throws IOException {
+        String before = Files.readString(Path.of(hogget));
+        assertEquals(
+                ExitStatus.WRONG_USAGE, Run.of("tree", hogget, "--out", hogget).status());
+        assertEquals(before, Files.readString(Path.of(hogget)));
+    }
+
+    @Test
+    void no_folder_is_made_for_a_tree() {
+        Path nowhere = folder.resolve("not there/hogget.json");
+        assertEquals(
+                ExitStatus.COULD_NOT,
+                Run.of("tree", hogget, "--out", nowhere.toString()).status());
+        assertTrue(Files.notExists(nowhere.getParent()));
+    }
+
+    @Test
     void a_tree_is_written_whole_and_it_is_said_where() throws IOException {
-        Path target = folder.resolve("trees/hogget.json");
+        Path target = Files.createDirectory(folder.resolve("trees")).resolve("hogget.json");
         Run run = Run.of("tree", hogget, "--out", target.toString());
         assertEquals(new Run(ExitStatus.FINE, "The tree was written as JSON to " + target + ".\n", ""), run);
         assertEquals(Run.of("tree", hogget).out(), Files.readString(target));

@@ -72,16 +72,16 @@ class YieldVerbTest {
     void a_warm_weight_is_brought_to_the_basis_of_the_sheet() {
         assertEquals(7.24416, legs("--weight", "22.4 kg warm"), 1e-12);
         assertEquals(7.392, legs("--weight", "22.4 kg cold"), 1e-12);
-        assertEquals(7.392, legs("--weight", "22.4 kg"), 1e-12);
+        assertEquals(7.392, legs("--weight", "22.4 kg cold"), 1e-12);
         assertEquals(7.392, legs("--weight", " 22400g COLD "), 1e-12);
     }
 
     /** Worked scene of the design: 47 lb 6 oz is 21.488939 kg, of which 33 % are 7.0913499 kg. */
     @Test
     void a_weight_in_pounds_and_ounces_is_taken() {
-        assertEquals(7.0913499, legs("--weight", "47 lb 6 oz"), 5e-7);
+        assertEquals(7.0913499, legs("--weight", "47 lb 6 oz cold"), 5e-7);
         assertEquals(7.0913499, legs("--weight", "47lb 6oz cold"), 5e-7);
-        assertEquals(7.0913499, legs("--weight", "47.375 pounds"), 5e-7);
+        assertEquals(7.0913499, legs("--weight", "47.375 pounds cold"), 5e-7);
     }
 
     @ParameterizedTest
@@ -129,8 +129,15 @@ class YieldVerbTest {
 
     /** Worked scene 8 of the design: 47.4 kg is outside 20 to 24 kg; 47.4 lb is 21.500278 kg, inside: were these pounds? */
     @Test
+    void a_weight_says_what_was_weighed() {
+        Run run = asked("--weight", "22.4 kg");
+        assertEquals(ExitStatus.WRONG_USAGE, run.status());
+        assertTrue(run.err().contains("such as \"22.4 kg cold\""), run.err());
+    }
+
+    @Test
     void a_weight_outside_the_band_asks_about_pounds() {
-        Run run = asked("--weight", "47.4 kg");
+        Run run = asked("--weight", "47.4 kg cold");
         assertTrue(run.err().contains("pounds") || run.err().contains("lb"), run.err());
         assertTrue(run.err().contains("?"), run.err());
         assertTrue(run.err().contains("47.4 kg"), run.err());
@@ -208,7 +215,7 @@ class YieldVerbTest {
                 "--as",
                 form,
                 "--weight",
-                "26 kg",
+                "26 kg cold",
                 "--tree",
                 folder.resolve("tree.json").toString());
         assertTrue(run.err().contains("The tree was written as JSON to "));
@@ -231,7 +238,7 @@ class YieldVerbTest {
         Run run = asked();
         assertEquals(ExitStatus.FINDINGS, run.status());
         assertEquals("", run.out());
-        assertEquals(7.26, legs("--weight", "22 kg"), 1e-12);
+        assertEquals(7.26, legs("--weight", "22 kg cold"), 1e-12);
     }
 
     @Test

@@ -10,6 +10,7 @@ import dev.gambrel.tree.Share;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
+import dev.gambrel.tree.inspection.ShareColumn;
 import dev.gambrel.tree.inspection.Site;
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -55,9 +55,7 @@ final class PlausibleShares implements Rule {
 
     private static void checkShare(Expected expected, Supplier<Place> at, Consumer<Diagnostic> found) {
         checkPercent(expected.exactMean(), at, found);
-        double mean = expected.mean();
-        double deviation = expected.standardDeviation().orElse(0);
-        if (mean >= 0 && mean <= 100 && deviation > Math.sqrt(mean * (100 - mean)) * (1 + ROUNDING) + ROUNDING) {
+        if (straysTooFar(expected)) {
             found.accept(Diagnostic.of(TreeCode.SPREAD_TOO_LARGE, at.get())
                     .with("spread", Quantity.rounded(spreadOf(expected), Unit.PERCENT))
                     .with("share", Quantity.rounded(expected.exactMean(), Unit.PERCENT))
@@ -65,10 +63,19 @@ final class PlausibleShares implements Rule {
         }
     }
 
+    /** Whether a share between nothing and all strays further than one can that stays there. */
+    static boolean straysTooFar(Expected share) {
+        double mean = share.mean();
+        double deviation = share.standardDeviation().orElse(0);
+        return mean >= 0 && mean <= 100 && deviation > Math.sqrt(mean * (100 - mean)) * (1 + ROUNDING) + ROUNDING;
+    }
+
     private static BigDecimal spreadOf(Expected expected) {
-        return expected instanceof Expected.PlusMinus spread
-                ? spread.deviation().common()
-                : new BigDecimal(expected.standardDeviation().orElse(0)).round(new MathContext(3));
+        if (expected instanceof Expected.CentralRange range) {
+            BigDecimal width = range.high().common().subtract(range.low().common());
+            return width.divide(new BigDecimal(2 * Expected.NORMAL_95), new MathContext(3));
+        }
+        return ((Expected.PlusMinus) expected).deviation().common();
     }
 
     private static void checkPercent(BigDecimal percent, Supplier<Place> at, Consumer<Diagnostic> found) {

@@ -82,7 +82,9 @@ final class PossibleSpreads implements Rule {
         OptionalDouble spread = part.share() instanceof Share.Stated stated
                 ? stated.expected().standardDeviation()
                 : OptionalDouble.empty();
-        boolean plausible = spread.isPresent() && spread.getAsDouble() >= 0 && spread.getAsDouble() <= 100;
+        boolean plausible = spread.isPresent()
+                && spread.getAsDouble() >= 0
+                && !PlausibleShares.straysTooFar(((Share.Stated) part.share()).expected());
         return plausible ? spread : OptionalDouble.empty();
     }
 }

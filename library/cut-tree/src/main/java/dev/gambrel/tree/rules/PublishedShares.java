@@ -31,6 +31,12 @@ import java.util.stream.Stream;
  * last digit. One figure alone is no range, and what is only remembered is not print: neither is held against a cut.
  */
 final class PublishedShares implements Rule {
+    /**
+     * How far one animal's yield may lie from a table's: 5 % of the table's value (Michigan State University Extension,
+     * Preserving Food Safely, weights of cuts to expect).
+     */
+    private static final double INDIVIDUAL_VARIATION = 0.05;
+
     private static final TradeName CARCASS = TradeName.of("carcass");
 
     @Override
@@ -60,7 +66,7 @@ final class PublishedShares implements Rule {
         Optional<Double> share = baseSite(site, base, inspection).flatMap(site::shareOf);
         if (isRange && share.filter(fraction -> fraction <= 1).isPresent()) {
             double percent = share.get() * 100;
-            double own = 2 * percent * relativeSpread(site);
+            double own = 2 * percent * Math.max(0, relativeSpread(site));
             if (percent + own < low.value() - margin(low) || percent - own > high.value() + margin(high)) {
                 found.accept(outside(site, base, percent, figures, inspection.tree()));
             }
@@ -110,6 +116,7 @@ final class PublishedShares implements Rule {
                     .collect(Collectors.joining("; "));
             finding = finding.note(figure.expected() + " of " + base + ": " + cited);
         }
+        finding = finding.note("A twentieth of a figure, and two of the house's own spreads, are allowed for.");
         return finding.help(
                 "Check where the cut is made and what is left on it; if the house does cut it so, this may stand.");
     }
@@ -140,7 +147,9 @@ final class PublishedShares implements Rule {
     }
 
     /** Half of the last digit, with what doubles lose. */
+    /** Half the last digit printed, or a twentieth of the figure if that is more. */
     private static double margin(Quantity figure) {
-        return 0.5 * Math.pow(10, -figure.amount().scale()) + Site.ROUNDING;
+        return Math.max(0.5 * Math.pow(10, -figure.amount().scale()), INDIVIDUAL_VARIATION * figure.value())
+                + Site.ROUNDING;
     }
 }

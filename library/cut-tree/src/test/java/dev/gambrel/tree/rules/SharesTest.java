@@ -56,11 +56,14 @@ class SharesTest {
         breaks(Sheet.of(cut("leg", "100.01"), rest("mince")), TreeCode.SHARE_OUT_OF_RANGE);
     }
 
+    /** The variance of a share that is either nothing or all: 20 × 80 = 1600, a spread of 40. */
     @Test
-    void a_spread_is_no_larger_than_the_cut_that_varies() {
-        keepsTheRules(Sheet.of(cut("leg", "33 ± 100"), rest("mince")));
-        Diagnostic finding = only(Sheet.of(cut("leg", "33 ± 100.1"), rest("mince")), TreeCode.SPREAD_TOO_LARGE);
-        assertEquals("A spread of 100.1 % is more than the whole cut that varies.", finding.message());
+    void a_share_strays_no_further_than_between_nothing_and_all() {
+        keepsTheRules(Sheet.of(cut("leg", "20 ± 40"), rest("mince")));
+        Diagnostic finding = only(Sheet.of(cut("leg", "20 ± 40.1"), rest("mince")), TreeCode.SPREAD_TOO_LARGE);
+        assertEquals(
+                "A share of 20 % cannot have a spread of 40.1 %: it would be less than nothing or more than all.",
+                finding.message());
     }
 
     @Test

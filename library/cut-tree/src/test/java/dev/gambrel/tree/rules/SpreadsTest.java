@@ -74,7 +74,7 @@ class SpreadsTest {
     @Test
     void the_whole_of_a_cut_does_not_vary() {
         keepsTheRules(Sheet.of(cut("leg", "100 ± 0")));
-        breaks(Sheet.of(cut("leg", "100 ± 0.5")), TreeCode.IMPOSSIBLE_SPREAD);
+        breaks(Sheet.of(cut("leg", "100 ± 0.5")), TreeCode.SPREAD_TOO_LARGE);
     }
 
     @Test

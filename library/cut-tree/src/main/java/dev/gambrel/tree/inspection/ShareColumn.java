@@ -1,24 +1,23 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.inspection;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
-import dev.gambrel.tree.inspection.Findings;
-import dev.gambrel.tree.inspection.Site;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The shares of one cut as a column with the running total, for a note. */
-final class ShareColumn {
+public final class ShareColumn {
     private static final int MOST_ROWS = 40;
 
     private record Row(String name, String share, String total) {}
 
     private ShareColumn() {}
 
-    static Diagnostic under(Diagnostic finding, Site site) {
+    /** Adds the column to a finding. */
+    public static Diagnostic under(Diagnostic finding, Site site) {
         return finding.note(column(site.parts()));
     }
 
