@@ -90,9 +90,16 @@ class EdgesOfLimitsTest {
 
     @Test
     void a_number_has_34_digits_and_no_more() {
-        assertEquals("", codes(Sheets.hogget("cut leg 33." + "3".repeat(32) + " %\nrest -> mince\n"), Limits.DEFAULT));
         assertEquals(
-                "G0215", codes(Sheets.hogget("cut leg 33." + "3".repeat(33) + " %\nrest -> mince\n"), Limits.DEFAULT));
+                "",
+                codes(
+                        Sheets.hogget("cut leg, two per carcass, 33." + "3".repeat(32) + " %\nrest -> mince\n"),
+                        Limits.DEFAULT));
+        assertEquals(
+                "G0215",
+                codes(
+                        Sheets.hogget("cut leg, two per carcass, 33." + "3".repeat(33) + " %\nrest -> mince\n"),
+                        Limits.DEFAULT));
     }
 
     private static String codes(Path file) {

@@ -61,8 +61,8 @@ class LanguageReferenceTest {
         return switch (example.kind()) {
             case "cuts" -> text;
             case "cuts cut" ->
-                HEAD + SPECIFICATION + STREAMS + "cut leg 33 % {\n" + text + (text.contains("rest ->") ? "" : CUTS)
-                        + "}\n" + CUTS;
+                HEAD + SPECIFICATION + STREAMS + "cut leg 33 %, two per carcass {\n" + text
+                        + (text.contains("rest ->") ? "" : CUTS) + "}\n" + CUTS;
             default ->
                 HEAD
                         + (text.contains("specification ") ? "" : SPECIFICATION)

@@ -117,6 +117,7 @@ final class BrokenTrees {
                 GLAND_ELSEWHERE, carcass(cut("leg", "30", gland("prescapular"), REST), REST),
                 UNKNOWN_GLAND, carcass(cut("leg", "30", gland("pineapple"), REST), REST),
                 PIECE_COUNT_DIFFERS, carcass(single("leg"), REST),
+                PAIR_UNSAID, carcass(cut("leg", "30"), REST),
                 UNKNOWN_CONTENTS, carcass(holding("wishbone"), REST));
     }
 

@@ -55,10 +55,11 @@ public record Sheet(Carcass carcass, Species species, List<Stream> streams, List
         return new CutTree(new Specification("Marram hogget", 3), carcass, species, streams, sources, parts, List.of());
     }
 
+    /** A cut of which a carcass has two, as of most. */
     public static Cut cut(String name, String share, Part... parts) {
         return new Cut(
                 name(name),
-                PieceCount.NOT_STATED,
+                PieceCount.TWO,
                 share(share),
                 Description.NONE,
                 List.of(parts),

@@ -30,6 +30,7 @@ final class PieceNames implements Rule {
                 checkNearly(site, inspection, found);
                 site.piece().ifPresent(known -> {
                     checkCount(site, known, inspection, found);
+                    checkSaid(site, known, inspection, found);
                     Site earlier = cutFrom.computeIfAbsent(site.above(), above -> new IdentityHashMap<>())
                             .putIfAbsent(known.piece(), site);
                     if (earlier != null
@@ -120,6 +121,31 @@ final class PieceNames implements Rule {
                     .with("known", known == PieceCount.ONE ? "one" : "two")
                     .help("If it is left whole as one piece, this is right; if not, correct the count."));
         }
+    }
+
+    /** Told once, at the uppermost pair: what lies below it follows. */
+    private static void checkSaid(
+            Site site, PieceIndex.Known piece, Inspection inspection, Consumer<Diagnostic> found) {
+        boolean unsaid = isPair(piece)
+                && site.cut().pieces() == PieceCount.NOT_STATED
+                && site.above().upward().stream().noneMatch(PieceNames::settlesCount);
+        if (unsaid) {
+            found.accept(Diagnostic.of(TreeCode.PAIR_UNSAID, site.at(Aspect.NAME))
+                    .with("cut", site.name())
+                    .with("species", inspection.tree().species().name())
+                    .help("Say so after a comma: cut " + site.cut().name() + ", two per carcass")
+                    .help("If both sides stay together as one piece, say: one per carcass"));
+        }
+    }
+
+    private static boolean settlesCount(Site site) {
+        return !site.isCarcass()
+                && (site.cut().pieces() != PieceCount.NOT_STATED
+                        || site.piece().filter(PieceNames::isPair).isPresent());
+    }
+
+    private static boolean isPair(PieceIndex.Known piece) {
+        return piece.piece().pieces() == PieceCount.TWO;
     }
 
     private static String words(PieceCount count) {

@@ -144,6 +144,12 @@ public enum TreeCode implements Code {
             "piece-count-differs",
             Severity.WARNING,
             "The {cut} is written as {written}, but a {species} carcass has {known}."),
+    /** A pair that is not called one. */
+    PAIR_UNSAID(
+            "G0611",
+            "pair-unsaid",
+            Severity.WARNING,
+            "A {species} carcass has two of the {cut}; nothing here says so, so all of it counts as one piece."),
     /** Neither bone nor muscle of this animal. */
     UNKNOWN_CONTENTS("G0610", "unknown-contents", Severity.ERROR, "The {species} has no bone or muscle called {name}."),
 

@@ -12,6 +12,7 @@ import static dev.gambrel.tree.rules.Held.where;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Landmark;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Sheep;
@@ -140,7 +141,7 @@ class AnatomyTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"leg, TWO", "neck, ONE", "leg, NOT_STATED", "house cut, ONE", "house cut, TWO"})
+    @CsvSource({"leg, TWO", "neck, ONE", "neck, NOT_STATED", "house cut, ONE", "house cut, TWO"})
     void a_cut_comes_as_often_as_the_animal_has_it(String name, PieceCount count) {
         keepsTheRules(sheep(counted(count, cut(name, "10"))));
     }
@@ -151,5 +152,15 @@ class AnatomyTest {
         assertEquals("The leg is written as one per carcass, but a sheep carcass has two.", finding.message());
         assertEquals("leg, count", where(finding.place()));
         breaks(sheep(counted(PieceCount.TWO, cut("neck", "4"))), TreeCode.PIECE_COUNT_DIFFERS);
+    }
+
+    @Test
+    void a_pair_that_is_not_called_one_is_asked_about_once() {
+        Cut leg = cut("leg", "33", counted(PieceCount.NOT_STATED, cut("chump", "10")), rest("mince"));
+        Diagnostic finding = only(sheep(counted(PieceCount.NOT_STATED, leg)), TreeCode.PAIR_UNSAID);
+        assertEquals(
+                "A sheep carcass has two of the leg; nothing here says so, so all of it counts as one piece.",
+                finding.message());
+        assertEquals("leg, name", where(finding.place()));
     }
 }

@@ -4,6 +4,7 @@ import static dev.gambrel.tree.Sheet.bone;
 import static dev.gambrel.tree.Sheet.boneIn;
 import static dev.gambrel.tree.Sheet.boneless;
 import static dev.gambrel.tree.Sheet.containing;
+import static dev.gambrel.tree.Sheet.counted;
 import static dev.gambrel.tree.Sheet.cut;
 import static dev.gambrel.tree.Sheet.rest;
 import static dev.gambrel.tree.rules.Held.only;
@@ -17,6 +18,7 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Sheep;
 import dev.gambrel.tree.Sheet;
+import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -115,7 +117,7 @@ class BonesTest {
 
     @Test
     void a_bone_is_known_by_its_other_names() {
-        keepsTheRules(boneless(cut("neck", "4", bone("Cervical Vertebrae", "30"))));
+        keepsTheRules(counted(PieceCount.ONE, boneless(cut("neck", "4", bone("Cervical Vertebrae", "30")))));
     }
 
     @Test
