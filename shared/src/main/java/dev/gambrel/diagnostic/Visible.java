@@ -27,7 +27,13 @@ public final class Visible {
         return out.toString();
     }
 
-    private static boolean isHidden(int codePoint) {
+    /**
+     * Whether a character steers a terminal, hides, or cannot be printed.
+     *
+     * @param codePoint any Unicode code point
+     * @return true for control, format, private and unpaired characters and separators of lines and paragraphs
+     */
+    public static boolean isHidden(int codePoint) {
         if (codePoint >= ' ' && codePoint < 0x7f) {
             return false;
         }

@@ -4,7 +4,7 @@ package dev.gambrel.limits;
  * How much of anything is read or built before the rest is refused with a finding. Every limit is inclusive.
  *
  * @param textBytes bytes of one file
- * @param nesting braces, or JSON brackets, inside one another
+ * @param nesting braces inside one another; JSON takes two brackets for each, and some around them
  * @param files files in one compilation, the first one counted
  * @param useDepth files that use files that use files
  * @param declarations statements in all files together

@@ -20,6 +20,13 @@ public sealed interface Part permits Cut, Part.Bone, Part.Trim, Part.Loss, Part.
     Share share();
 
     /**
+     * Where it goes.
+     *
+     * @return its home; of a loss, which goes nowhere, not stated
+     */
+    Home home();
+
+    /**
      * One or more bones taken out and weighed together.
      *
      * @param name as written: "femur and patella"
@@ -50,7 +57,12 @@ public sealed interface Part permits Cut, Part.Bone, Part.Trim, Part.Loss, Part.
      * @param name what the loss is called
      * @param share per cent of the cut above
      */
-    record Loss(TradeName name, Share share) implements Part {}
+    record Loss(TradeName name, Share share) implements Part {
+        @Override
+        public Home home() {
+            return new Home.NotStated();
+        }
+    }
 
     /**
      * What the other parts leave.

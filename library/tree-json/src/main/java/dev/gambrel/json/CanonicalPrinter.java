@@ -1,5 +1,6 @@
 package dev.gambrel.json;
 
+import dev.gambrel.diagnostic.Visible;
 import java.util.List;
 import java.util.Locale;
 
@@ -93,24 +94,12 @@ final class CanonicalPrinter {
     private void character(int codePoint) {
         if (codePoint == '"' || codePoint == '\\') {
             out.append('\\').append((char) codePoint);
-        } else if (isHidden(codePoint)) {
+        } else if (Visible.isHidden(codePoint)) {
             for (char unit : Character.toChars(codePoint)) {
                 out.append(String.format(Locale.ROOT, "\\u%04x", (int) unit));
             }
         } else {
             out.appendCodePoint(codePoint);
         }
-    }
-
-    private static boolean isHidden(int codePoint) {
-        return switch (Character.getType(codePoint)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.PRIVATE_USE,
-                    Character.SURROGATE -> true;
-            default -> false;
-        };
     }
 }

@@ -119,7 +119,7 @@ final class PlanBuilder {
         Node above = nodes.get(v);
         int pieces = part instanceof Cut cut ? cut.pieces().perCarcass(above.pieces()) : above.pieces();
         TreePath path = above.path().then(part.name());
-        return new Node(kind(part), called(part), path, v, above.level() + 1, pieces, home(part));
+        return new Node(kind(part), called(part), path, v, above.level() + 1, pieces, part.home());
     }
 
     private static Kind kind(Part part) {
@@ -133,19 +133,6 @@ final class PlanBuilder {
             return Kind.TRIM;
         }
         return part instanceof Part.Loss ? Kind.LOSS : Kind.REST;
-    }
-
-    private static Home home(Part part) {
-        if (part instanceof Cut cut) {
-            return cut.home();
-        }
-        if (part instanceof Part.Bone bone) {
-            return bone.home();
-        }
-        if (part instanceof Part.Trim trim) {
-            return trim.home();
-        }
-        return part instanceof Part.Rest rest ? rest.home() : NOWHERE;
     }
 
     /** A gland is called one in print: "popliteal gland". */

@@ -1,7 +1,9 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.json.JsonCode;
 import java.util.List;
 
 /** How the program ends. */
@@ -36,9 +38,16 @@ public enum ExitStatus {
         if (!Result.hasError(findings)) {
             return FINE;
         }
-        boolean filesOrLimits =
-                findings.stream().anyMatch(finding -> finding.code().id().startsWith(FILES_AND_LIMITS));
-        return filesOrLimits ? COULD_NOT : FINDINGS;
+        return findings.stream().map(Diagnostic::code).anyMatch(ExitStatus::isOfFilesOrLimits) ? COULD_NOT : FINDINGS;
+    }
+
+    private static boolean isOfFilesOrLimits(Code code) {
+        return code instanceof JsonCode json
+                ? switch (json) {
+                    case NOT_UTF8, FILE_TOO_LONG, NESTED_TOO_DEEP, TOO_MANY_PARTS, PAST_LIMIT -> true;
+                    default -> false;
+                }
+                : code.id().startsWith(FILES_AND_LIMITS);
     }
 
     /** The graver of two: what could not be done counts most. */

@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -65,9 +64,7 @@ final class ExplainVerb implements Verb {
 
     static String page(Code code) {
         try (InputStream in = ExplainVerb.class.getResourceAsStream("explain/" + code.id() + ".md")) {
-            return Optional.ofNullable(in).isPresent()
-                    ? new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    : "# " + code.id() + " " + code.slug() + "\n";
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -63,6 +63,7 @@ public final class Gambrel {
         if (verb.isEmpty()) {
             return withoutVerb(args, terminal);
         }
+        String help = NAME + " " + verb.get().name() + " --help";
         CommandLine command = new CommandLine(withHelp(verb.get())).setExpandAtFiles(false);
         try {
             ParseResult parsed = command.parseArgs(args.stream().skip(1).toArray(String[]::new));
@@ -75,17 +76,12 @@ public final class Gambrel {
             String first = wrong.getUnmatched().get(0);
             return wrongUsage(
                     "“" + first + "” is not expected here; what has blanks in it goes in quotation marks.",
-                    NAME + " " + verb.get().name() + " --help",
+                    help,
                     terminal);
         } catch (CommandLine.MissingParameterException wrong) {
-            return wrongUsage(
-                    "Something is missing: " + missing(wrong) + ".",
-                    NAME + " " + verb.get().name() + " --help",
-                    terminal);
-        } catch (ParameterException wrong) {
-            return wrongUsage(wrong.getMessage(), NAME + " " + verb.get().name() + " --help", terminal);
-        } catch (WrongUsage wrong) {
-            return wrongUsage(wrong.getMessage(), NAME + " " + verb.get().name() + " --help", terminal);
+            return wrongUsage("Something is missing: " + missing(wrong) + ".", help, terminal);
+        } catch (ParameterException | WrongUsage wrong) {
+            return wrongUsage(wrong.getMessage(), help, terminal);
         }
     }
 

@@ -36,7 +36,7 @@ final class Verbs {
                 .description("Reads how a carcass is cut, checks it, and says what the carcass should give.")
                 .footer(
                         "",
-                        "Exit status: 0 fine, 1 findings, 2 wrong usage, 3 could not read or a limit was hit.",
+                        "Exit status: 0 fine, 1 errors found, 2 wrong usage, 3 could not read or a limit was hit.",
                         "Figures are estimates; knife, saw, temperature and risk material need the usual care",
                         "and follow local rules.");
         root.addOption(OptionSpec.builder("-h", "--help")

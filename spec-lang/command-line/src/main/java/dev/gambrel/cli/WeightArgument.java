@@ -7,7 +7,7 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.yields.CarcassWeight;
 import java.math.BigDecimal;
 
-/** A carcass weight on the command line: "22.4 kg warm", "47 lb 6 oz". Without a basis it is the specification's own. */
+/** A carcass weight on the command line: "22.4 kg warm", "47 lb 6 oz". It must say its basis: none is guessed. */
 final class WeightArgument {
     private static final BigDecimal OUNCES_IN_A_POUND = BigDecimal.valueOf(16);
 

@@ -74,6 +74,16 @@ class CheckVerbTest {
     }
 
     @Test
+    void a_limit_on_json_that_is_hit_could_not_be_read_either() throws IOException {
+        String vast = Run.write(folder, "vast.json", "\"" + "x".repeat(1 << 20) + "\"");
+        String deep = Run.write(folder, "deep.json", "[".repeat(1000));
+        String broken = Run.write(folder, "broken.json", "{");
+        assertEquals(ExitStatus.COULD_NOT, Run.of("check", vast).status());
+        assertEquals(ExitStatus.COULD_NOT, Run.of("check", deep).status());
+        assertEquals(ExitStatus.FINDINGS, Run.of("check", broken).status());
+    }
+
+    @Test
     void the_graver_of_several_files_counts() {
         String good = Run.write(folder, "good.cuts", Run.HOGGET);
         String open = Run.write(folder, "open.cuts", OPEN);

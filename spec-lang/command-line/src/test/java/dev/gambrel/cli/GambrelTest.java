@@ -46,7 +46,7 @@ class GambrelTest {
         Run run = Run.of(asked);
         assertEquals(ExitStatus.FINE, run.status());
         verbs().forEach(verb -> assertTrue(run.out().contains("  " + verb + " "), verb));
-        assertTrue(run.out().contains("Exit status: 0 fine, 1 findings, 2 wrong usage, 3 could not read"));
+        assertTrue(run.out().contains("Exit status: 0 fine, 1 errors found, 2 wrong usage, 3 could not read"));
     }
 
     @Test

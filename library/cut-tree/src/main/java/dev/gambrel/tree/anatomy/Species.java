@@ -1,6 +1,7 @@
 package dev.gambrel.tree.anatomy;
 
 import dev.gambrel.text.TradeName;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -23,7 +24,7 @@ public record Species(
     /** Copies the lists and the map. */
     public Species {
         otherNames = List.copyOf(otherNames);
-        vertebrae = java.util.Collections.unmodifiableMap(new TreeMap<>(vertebrae));
+        vertebrae = Collections.unmodifiableMap(new TreeMap<>(vertebrae));
         pieces = List.copyOf(pieces);
     }
 

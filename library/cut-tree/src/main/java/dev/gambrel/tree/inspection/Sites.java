@@ -28,14 +28,14 @@ public final class Sites {
     private final Set<TreePath> unsure;
     private final List<Site> all = new ArrayList<>();
 
-    private Sites(CutTree tree, PieceIndex index, Set<TreePath> inDoubt) {
+    private Sites(PieceIndex index, Set<TreePath> inDoubt) {
         this.index = index;
         this.unsure = inDoubt.stream().map(TreePath::parent).collect(Collectors.toSet());
     }
 
     /** All sites, carcass first and each before what is cut from it. */
     public static List<Site> of(CutTree tree, PieceIndex index, Set<TreePath> inDoubt) {
-        Sites sites = new Sites(tree, index, inDoubt);
+        Sites sites = new Sites(index, inDoubt);
         Set<TradeName> skeleton = index.allBones();
         sites.visit(Site.carcass(
                 tree.parts(),

@@ -10,16 +10,16 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.Source;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Reference;
 import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.inspection.DeclaredOnce;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -28,7 +28,11 @@ final class DeclaredSources implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         CutTree tree = inspection.tree();
-        Set<TradeName> sources = declared(tree, found);
+        Set<TradeName> sources = DeclaredOnce.names(
+                tree.sources().stream().map(Source::name).toList(),
+                Aspect.SOURCE,
+                (name, at) -> Diagnostic.of(TreeCode.DUPLICATE_SOURCE, at).with("source", name),
+                found);
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
                 if (part.share() instanceof Share.Stated stated
@@ -45,21 +49,6 @@ final class DeclaredSources implements Rule {
             checkCited(steps.get(i).sources(), new Place.InTree(TreePath.ROOT, Aspect.STEP, i), sources, found);
         }
         checkSpecies(tree.species(), sources, found);
-    }
-
-    private static Set<TradeName> declared(CutTree tree, Consumer<Diagnostic> found) {
-        Map<TradeName, Integer> first = new LinkedHashMap<>();
-        for (int i = 0; i < tree.sources().size(); i++) {
-            TradeName name = tree.sources().get(i).name();
-            Integer earlier = first.putIfAbsent(name, i);
-            if (earlier != null) {
-                found.accept(Diagnostic.of(TreeCode.DUPLICATE_SOURCE, new Place.InTree(TreePath.ROOT, Aspect.SOURCE, i))
-                        .with("source", name)
-                        .related(new Place.InTree(TreePath.ROOT, Aspect.SOURCE, earlier), "declared first")
-                        .help("Take one of the two lines out, or give it another name."));
-            }
-        }
-        return first.keySet();
     }
 
     private static void checkSpecies(Species species, Set<TradeName> sources, Consumer<Diagnostic> found) {

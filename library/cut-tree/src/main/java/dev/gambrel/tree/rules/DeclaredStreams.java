@@ -3,13 +3,13 @@ package dev.gambrel.tree.rules;
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
-import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Cut;
-import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.inspection.DeclaredOnce;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
@@ -29,7 +29,11 @@ final class DeclaredStreams implements Rule {
 
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
-        Set<TradeName> streams = declared(inspection.tree(), found);
+        Set<TradeName> streams = DeclaredOnce.names(
+                inspection.tree().streams().stream().map(Stream::name).toList(),
+                Aspect.STREAM,
+                (name, at) -> Diagnostic.of(TreeCode.DUPLICATE_STREAM, at).with("stream", name),
+                found);
         Map<TradeName, List<Place.InTree>> unknown = new LinkedHashMap<>();
         BiConsumer<Home, Supplier<Place.InTree>> sent = (home, at) -> {
             if (home instanceof Home.ToStream to && !streams.contains(to.stream())) {
@@ -38,7 +42,7 @@ final class DeclaredStreams implements Rule {
         };
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
-                sent.accept(homeOf(part), () -> site.at(part, Aspect.STREAM));
+                sent.accept(part.home(), () -> site.at(part, Aspect.STREAM));
                 if (part instanceof Cut cut) {
                     for (Portion portion : cut.portions()) {
                         sent.accept(portion.remainder(), () -> remainder(site, cut, portion));
@@ -51,34 +55,6 @@ final class DeclaredStreams implements Rule {
 
     private static Place.InTree remainder(Site site, Cut cut, Portion portion) {
         return new Place.InTree(site.path().then(cut.name()).then(portion.name()), Aspect.STREAM);
-    }
-
-    private static Set<TradeName> declared(CutTree tree, Consumer<Diagnostic> found) {
-        Map<TradeName, Integer> first = new LinkedHashMap<>();
-        for (int i = 0; i < tree.streams().size(); i++) {
-            TradeName name = tree.streams().get(i).name();
-            Integer earlier = first.putIfAbsent(name, i);
-            if (earlier != null) {
-                found.accept(Diagnostic.of(TreeCode.DUPLICATE_STREAM, new Place.InTree(TreePath.ROOT, Aspect.STREAM, i))
-                        .with("stream", name)
-                        .related(new Place.InTree(TreePath.ROOT, Aspect.STREAM, earlier), "declared first")
-                        .help("Take one of the two lines out."));
-            }
-        }
-        return first.keySet();
-    }
-
-    private static Home homeOf(Part part) {
-        if (part instanceof Cut cut) {
-            return cut.home();
-        } else if (part instanceof Part.Bone bone) {
-            return bone.home();
-        } else if (part instanceof Part.Trim trim) {
-            return trim.home();
-        } else if (part instanceof Part.Rest rest) {
-            return rest.home();
-        }
-        return new Home.NotStated();
     }
 
     /** One finding for a stream, however often something is sent to it. */

@@ -33,9 +33,8 @@ final class Homes implements Rule {
     }
 
     private static boolean isHomeless(Part part) {
-        return part instanceof Part.Bone bone && bone.home() instanceof Home.NotStated
-                || part instanceof Part.Trim trim && trim.home() instanceof Home.NotStated
-                || part instanceof Part.Rest rest && rest.home() instanceof Home.NotStated;
+        boolean mayBeSilent = part instanceof Cut || part instanceof Part.Loss;
+        return !mayBeSilent && part.home() instanceof Home.NotStated;
     }
 
     private static String example(Part part) {

@@ -27,8 +27,8 @@ import java.util.stream.Stream;
 
 /**
  * A cut's share, give or take two of its standard deviations, touches what print says of that piece on the same basis,
- * each figure taken as rounded to its
- * last digit. One figure alone is no range, and what is only remembered is not print: neither is held against a cut.
+ * each figure taken as rounded to its last digit. One figure alone is no range, and what is only remembered is not print:
+ * neither is held against a cut.
  */
 final class PublishedShares implements Rule {
     /**
@@ -36,8 +36,6 @@ final class PublishedShares implements Rule {
      * Preserving Food Safely, weights of cuts to expect).
      */
     private static final double INDIVIDUAL_VARIATION = 0.05;
-
-    private static final TradeName CARCASS = TradeName.of("carcass");
 
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
@@ -84,7 +82,7 @@ final class PublishedShares implements Rule {
     }
 
     private static Optional<Site> baseSite(Site site, TradeName base, Inspection inspection) {
-        if (base.equals(CARCASS)) {
+        if (base.equals(KnownBases.CARCASS)) {
             return site.upward().stream().filter(Site::isCarcass).findFirst();
         }
         return inspection
@@ -146,8 +144,7 @@ final class PublishedShares implements Rule {
         return figures.stream().map(figure -> Ends.of(figure.expected()));
     }
 
-    /** Half of the last digit, with what doubles lose. */
-    /** Half the last digit printed, or a twentieth of the figure if that is more. */
+    /** Half of the last digit printed, or a twentieth of the figure if that is more. */
     private static double margin(Quantity figure) {
         return Math.max(0.5 * Math.pow(10, -figure.amount().scale()), INDIVIDUAL_VARIATION * figure.value())
                 + Site.ROUNDING;

@@ -38,6 +38,12 @@ public enum TreeCode implements Code {
             Severity.WARNING,
             "“{name}” means one piece in one region and another elsewhere."),
 
+    /** Two cuts that are one piece of the animal. */
+    SAME_PIECE_TWICE(
+            "G0308",
+            "same-piece-twice",
+            Severity.WARNING,
+            "Two cuts here are the same piece, the {piece}: {other} and {cut}."),
     /** A name that is nearly that of a piece. */
     NEARLY_A_PIECE(
             "G0309",
@@ -46,27 +52,20 @@ public enum TreeCode implements Code {
             "The {species} has no piece called {cut}, so neither its bones nor its share were checked."),
     /** Two steps from one basis. */
     STEP_TWICE("G0319", "step-twice", Severity.ERROR, "What is lost from {from} weight on is written twice."),
-    /** Two cuts that are one piece of the animal. */
-    SAME_PIECE_TWICE(
-            "G0308",
-            "same-piece-twice",
-            Severity.WARNING,
-            "Two cuts here are the same piece, the {piece}: {other} and {cut}."),
-
     /** Low end above high end. */
     REVERSED_RANGE("G0405", "reversed-range", Severity.ERROR, "The range {low} to {high} runs from high to low."),
     /** A standard deviation below zero. */
     NEGATIVE_SPREAD("G0406", "negative-spread", Severity.ERROR, "A spread of {spread} is less than nothing."),
+    /** A weight of nothing or less. */
+    WEIGHT_NOT_POSITIVE(
+            "G0407", "weight-not-positive", Severity.ERROR, "A weight must be more than 0; this one is {weight}."),
+
     /** A standard deviation larger than what it is a share of. */
     SPREAD_TOO_LARGE(
             "G0411",
             "spread-too-large",
             Severity.ERROR,
             "A share of {share} cannot have a spread of {spread}: it would be less than nothing or more than all."),
-    /** A weight of nothing or less. */
-    WEIGHT_NOT_POSITIVE(
-            "G0407", "weight-not-positive", Severity.ERROR, "A weight must be more than 0; this one is {weight}."),
-
     /** Shares that do not add up. */
     SUM_NOT_100(
             "G0501",
@@ -144,22 +143,14 @@ public enum TreeCode implements Code {
             "piece-count-differs",
             Severity.WARNING,
             "The {cut} is written as {written}, but a {species} carcass has {known}."),
+    /** Neither bone nor muscle of this animal. */
+    UNKNOWN_CONTENTS("G0610", "unknown-contents", Severity.ERROR, "The {species} has no bone or muscle called {name}."),
     /** A pair that is not called one. */
     PAIR_UNSAID(
             "G0611",
             "pair-unsaid",
             Severity.WARNING,
             "A {species} carcass has two of the {cut}; nothing here says so, so all of it counts as one piece."),
-    /** Neither bone nor muscle of this animal. */
-    UNKNOWN_CONTENTS("G0610", "unknown-contents", Severity.ERROR, "The {species} has no bone or muscle called {name}."),
-
-    /** Bone with lean meat. */
-    BONE_IN_LEAN(
-            "G0706",
-            "bone-in-lean",
-            Severity.WARNING,
-            "Bone goes into {stream}, which is said to be {lean} lean: {bones}."),
-
     /** Nobody said where it goes. */
     NO_HOME("G0701", "no-home", Severity.ERROR, "Nothing says where the {part} of the {cut} goes."),
     /** Nobody said where the remainder goes. */
@@ -180,6 +171,12 @@ public enum TreeCode implements Code {
             "portion-of-divided",
             Severity.ERROR,
             "The {cut} is cut up below, so no {portion} can be cut from it."),
+    /** Bone with lean meat. */
+    BONE_IN_LEAN(
+            "G0706",
+            "bone-in-lean",
+            Severity.WARNING,
+            "Bone goes into {stream}, which is said to be {lean} lean: {bones}."),
 
     /** Outside what print says. */
     OUTSIDE_PUBLISHED(

@@ -1,12 +1,12 @@
 package dev.gambrel.yields.table;
 
+import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.yields.ExpectedYields;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Expected yields in print. Immutable; the same yields give the same characters.
@@ -92,24 +92,6 @@ public final class YieldTable {
     }
 
     static String heading(Specification specification) {
-        StringBuilder out = new StringBuilder();
-        specification
-                .title()
-                .codePoints()
-                .forEach(c ->
-                        out.append(isPrintable(c) ? Character.toString(c) : String.format(Locale.ROOT, "\\u%04x", c)));
-        return out + ", revision " + specification.revision();
-    }
-
-    private static boolean isPrintable(int codePoint) {
-        return switch (Character.getType(codePoint)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.SURROGATE,
-                    Character.PRIVATE_USE,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR -> false;
-            default -> true;
-        };
+        return Visible.text(specification.title()) + ", revision " + specification.revision();
     }
 }

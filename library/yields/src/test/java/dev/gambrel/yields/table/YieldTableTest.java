@@ -184,7 +184,7 @@ class YieldTableTest {
 
     @Test
     void a_title_cannot_steer_the_terminal() {
-        assertEquals("\\u001b[31mred, revision 1", YieldTable.heading(new Specification("\u001b[31mred", 1)));
+        assertEquals("\\u{1B}[31mred, revision 1", YieldTable.heading(new Specification("\u001b[31mred", 1)));
     }
 
     @Test

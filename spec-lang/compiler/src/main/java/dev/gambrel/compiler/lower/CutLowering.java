@@ -85,9 +85,7 @@ final class CutLowering {
     private void line(Located located, TreePath path, Body body) {
         switch (located.line().keyword()) {
             case PORTION_LINE ->
-                new PortionLowering(located.report(), doubt)
-                        .portion(located, path)
-                        .ifPresent(body.portions::add);
+                new PortionLowering(located.report()).portion(located, path).ifPresent(body.portions::add);
             case SEPARATE_LINE -> body.separations.add(new SeparationLowering(located.report()).separation(located));
             case REFERENCE_LINE -> References.read(located).ifPresent(body.references::add);
             case CONTAINS_LINE ->

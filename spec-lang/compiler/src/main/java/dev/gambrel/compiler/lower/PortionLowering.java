@@ -16,12 +16,10 @@ import java.util.Optional;
 final class PortionLowering {
     private final FileReport report;
     private final FigureReader figures;
-    private final Doubt doubt;
 
-    PortionLowering(FileReport report, Doubt doubt) {
+    PortionLowering(FileReport report) {
         this.report = report;
         this.figures = new FigureReader(report);
-        this.doubt = doubt;
     }
 
     /** The portion; nothing, after a finding, if its target cannot be read. */

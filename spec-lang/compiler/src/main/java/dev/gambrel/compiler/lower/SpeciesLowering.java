@@ -58,7 +58,7 @@ final class SpeciesLowering {
                 default -> pieces.add(piece(line));
             }
         }
-        return new Species(name(located.line()), others, ribs, vertebrae, pieces);
+        return new Species(PartLowering.name(located.line()), others, ribs, vertebrae, pieces);
     }
 
     private List<Declaration> lines(List<Statement> body, Container container) {
@@ -67,12 +67,6 @@ final class SpeciesLowering {
                 .map(Declaration.class::cast)
                 .filter(line -> Placement.fits(line, container, report))
                 .toList();
-    }
-
-    private static TradeName name(Declaration line) {
-        return line.names().isEmpty()
-                ? TradeName.of(line.keyword().word())
-                : line.names().get(0).text();
     }
 
     private Optional<AnatomicalCount> count(Declaration line) {
@@ -131,14 +125,14 @@ final class SpeciesLowering {
             }
         }
         Piece.Anatomy anatomy = new Piece.Anatomy(body.bones, body.muscles, body.glands);
-        return new Piece(name(line), others, count, anatomy, body.published, body.references, body.parts);
+        return new Piece(PartLowering.name(line), others, count, anatomy, body.published, body.references, body.parts);
     }
 
     private Piece.Structure structure(Declaration line) {
         Clauses clauses = new Clauses(new Located(line, report));
         List<OtherName> others = OtherNames.take(clauses);
         clauses.finish();
-        return new Piece.Structure(name(line), others);
+        return new Piece.Structure(PartLowering.name(line), others);
     }
 
     private Optional<Piece.Published> published(Declaration line) {

@@ -181,10 +181,14 @@ final class TreeLowering {
             Located specification = program.all(Keyword.SPECIFICATION_LINE).get(0);
             specification
                     .report()
-                    .add(specification
-                            .report()
-                            .finding(MeaningCode.NO_CUTS, specification.line().keywordSpan())
-                            .help("Write what the carcass is divided into, such as: cut leg 33 % ± 0.9 %"));
+                    .add(
+                            specification
+                                    .report()
+                                    .finding(
+                                            MeaningCode.NO_CUTS,
+                                            specification.line().keywordSpan())
+                                    .help(
+                                            "Write what the carcass is divided into, such as: cut leg, two per carcass, 33 % ± 0.9 %"));
         }
         if (program.hasUnreadable()) {
             doubt.about(TreePath.ROOT.then(TradeName.of("unreadable line")));

@@ -1,8 +1,10 @@
 package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelLexer;
+import dev.gambrel.diagnostic.Diagnostic;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
@@ -31,7 +33,7 @@ final class StrayTokens {
         return lines;
     }
 
-    private static dev.gambrel.diagnostic.Diagnostic stray(Token token, Offsets offsets, FileReport report) {
+    private static Diagnostic stray(Token token, Offsets offsets, FileReport report) {
         String text = token.getText();
         var finding =
                 report.finding(SyntaxCode.STRAY_CHARACTER, offsets.of(token)).with("found", shown(text));
@@ -52,6 +54,6 @@ final class StrayTokens {
         boolean visible = codePoint > ' '
                 && Character.getType(codePoint) != Character.FORMAT
                 && Character.getType(codePoint) != Character.CONTROL;
-        return visible ? "“" + text + "”" : String.format(java.util.Locale.ROOT, "U+%04X", codePoint);
+        return visible ? "“" + text + "”" : String.format(Locale.ROOT, "U+%04X", codePoint);
     }
 }
