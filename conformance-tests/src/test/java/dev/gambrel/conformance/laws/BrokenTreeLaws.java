@@ -11,7 +11,7 @@ import dev.gambrel.json.TreeJsonWriter;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.tree.rules.TreeCode;
+import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.tree.rules.TreeRules;
 import java.util.EnumSet;
 import java.util.List;

@@ -1,7 +1,7 @@
 package dev.gambrel.conformance.laws;
 
 import static dev.gambrel.conformance.laws.HandMade.*;
-import static dev.gambrel.tree.rules.TreeCode.*;
+import static dev.gambrel.tree.inspection.TreeCode.*;
 
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Unit;
@@ -14,7 +14,7 @@ import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.anatomy.SkeletonPoint;
 import dev.gambrel.tree.anatomy.SpineRegion;
-import dev.gambrel.tree.rules.TreeCode;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

@@ -3,7 +3,7 @@ package dev.gambrel.yields;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.tree.rules.TreeCode;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;

@@ -5,7 +5,7 @@ import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
-import dev.gambrel.tree.rules.TreeCode;
+import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.yields.YieldCode;
 import java.util.Comparator;
 import java.util.List;

@@ -14,7 +14,7 @@ import dev.gambrel.diagnostic.Result;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.rules.TreeCode;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

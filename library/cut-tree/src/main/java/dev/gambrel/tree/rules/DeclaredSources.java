@@ -19,6 +19,7 @@ import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;

@@ -14,6 +14,7 @@ import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

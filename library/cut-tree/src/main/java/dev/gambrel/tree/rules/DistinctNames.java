@@ -8,6 +8,7 @@ import dev.gambrel.tree.Part;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Consumer;

@@ -11,6 +11,7 @@ import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.function.Consumer;
 
 /** Every gram has one home: what comes off goes somewhere. */

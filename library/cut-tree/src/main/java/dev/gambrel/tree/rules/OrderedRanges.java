@@ -16,6 +16,7 @@ import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;

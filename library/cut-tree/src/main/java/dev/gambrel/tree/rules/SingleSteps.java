@@ -8,6 +8,7 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

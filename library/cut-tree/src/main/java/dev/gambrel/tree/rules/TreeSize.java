@@ -8,6 +8,7 @@ import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;

@@ -20,6 +20,7 @@ import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.SkeletonPoint;
 import dev.gambrel.tree.anatomy.SpineRegion;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

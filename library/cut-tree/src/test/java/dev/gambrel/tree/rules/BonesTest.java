@@ -19,6 +19,7 @@ import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Sheep;
 import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

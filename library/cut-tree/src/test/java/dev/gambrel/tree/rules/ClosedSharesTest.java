@@ -19,6 +19,7 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.Source;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;

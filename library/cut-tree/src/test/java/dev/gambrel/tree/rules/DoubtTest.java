@@ -11,6 +11,7 @@ import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.Sheep;
 import dev.gambrel.tree.Sheet;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;

@@ -25,6 +25,7 @@ import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -16,6 +16,7 @@ import dev.gambrel.tree.Sheep;
 import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.anatomy.Piece;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

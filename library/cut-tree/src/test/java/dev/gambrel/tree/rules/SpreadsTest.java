@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Severity;
 import dev.gambrel.tree.Sheet;
+import dev.gambrel.tree.inspection.TreeCode;
 import org.junit.jupiter.api.Test;
 
 class SpreadsTest {

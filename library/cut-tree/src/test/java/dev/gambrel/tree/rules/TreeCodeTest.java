@@ -3,6 +3,7 @@ package dev.gambrel.tree.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.HashSet;
 import java.util.Set;
 import org.junit.jupiter.api.Test;

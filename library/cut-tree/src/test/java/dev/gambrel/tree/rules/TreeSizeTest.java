@@ -9,6 +9,7 @@ import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Sheet;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;

@@ -17,6 +17,7 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -5,7 +5,7 @@ import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
-import dev.gambrel.tree.rules.TreeCode;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

@@ -21,7 +21,7 @@ import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.Reference;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.anatomy.SpineRegion;
-import dev.gambrel.tree.rules.TreeCode;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.anatomy;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -11,6 +11,7 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 
 /** A cut's name means one piece of the animal, and as many of it as the animal has. */
-final class PieceNames implements Rule {
+public final class PieceNames implements Rule {
     private static final int SHORTEST_TO_COMPARE = 4;
 
     @Override

@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.anatomy;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -10,12 +10,13 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
 /** Bones and muscles that are named are those of the species. Where it declares none, nothing is said. */
-final class KnownAnatomy implements Rule {
+public final class KnownAnatomy implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         PieceIndex pieces = inspection.pieces();

@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.mass;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -10,13 +10,15 @@ import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A second share is of the carcass or of a cut above. */
-final class KnownBases implements Rule {
-    static final TradeName CARCASS = TradeName.of("carcass");
+public final class KnownBases implements Rule {
+    /** What a share of the whole carcass is said to be of. */
+    public static final TradeName CARCASS = TradeName.of("carcass");
 
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {

@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.anatomy;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -11,11 +11,12 @@ import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.function.Consumer;
 
 /** Ribs and vertebrae by number are those that the species has. */
-final class SkeletonNumbers implements Rule {
+public final class SkeletonNumbers implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         Species species = inspection.tree().species();

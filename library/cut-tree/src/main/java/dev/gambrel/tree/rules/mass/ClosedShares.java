@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.mass;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -12,6 +12,7 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.ShareColumn;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -20,7 +21,7 @@ import java.util.function.Consumer;
 /**
  * The parts of what is divided are all of it: they sum to 100 %, within 0.05 point, or one rest takes what is left.
  */
-final class ClosedShares implements Rule {
+public final class ClosedShares implements Rule {
     /** Half of the last place of figures printed to a tenth of a per cent. */
     static final BigDecimal TOLERANCE = new BigDecimal("0.05");
 

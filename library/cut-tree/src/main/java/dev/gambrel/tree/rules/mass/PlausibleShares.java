@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.mass;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -14,6 +14,7 @@ import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -24,7 +25,7 @@ import java.util.function.Supplier;
  * A share lies between nothing and all, and so does a lean figure; and it strays no further than one can that never leaves
  * those bounds: its variance is at most m (100 − m), that of a share which is either nothing or all.
  */
-final class PlausibleShares implements Rule {
+public final class PlausibleShares implements Rule {
     /** Standard deviations are worked out in floating point. */
     private static final double ROUNDING = 1e-9;
 

@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.anatomy;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -11,6 +11,7 @@ import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import dev.gambrel.tree.inspection.Sites;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -25,7 +26,7 @@ import java.util.function.Consumer;
  * What goes in comes out: a bone is taken only from a cut that it entered, none is left in what is called boneless, and
  * none vanishes from what is divided completely.
  */
-final class BoneBalance implements Rule {
+public final class BoneBalance implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         Map<Site, List<Site>> below = new IdentityHashMap<>();

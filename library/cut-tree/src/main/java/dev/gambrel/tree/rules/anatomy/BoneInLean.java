@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.anatomy;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -9,11 +9,12 @@ import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Bone is not put with meat that is said to be lean. */
-final class BoneInLean implements Rule {
+public final class BoneInLean implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         for (Site site : inspection.sites()) {

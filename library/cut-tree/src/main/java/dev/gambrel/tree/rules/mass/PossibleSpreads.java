@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.mass;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -9,6 +9,7 @@ import dev.gambrel.tree.Share;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -21,7 +22,7 @@ import java.util.function.Consumer;
  * <p>The condition is necessary and sufficient: vectors of those lengths can sum to zero exactly when the longest is not
  * longer than the others together.
  */
-final class PossibleSpreads implements Rule {
+public final class PossibleSpreads implements Rule {
     /** Ranges give standard deviations in floating point; equality is meant to be allowed. */
     private static final double ROUNDING = 1e-9;
 

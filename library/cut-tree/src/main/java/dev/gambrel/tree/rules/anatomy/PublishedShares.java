@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.anatomy;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -14,6 +14,8 @@ import dev.gambrel.tree.anatomy.Piece.Published;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.rules.mass.KnownBases;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
@@ -30,7 +32,7 @@ import java.util.stream.Stream;
  * each figure taken as rounded to its last digit. One figure alone is no range, and what is only remembered is not print:
  * neither is held against a cut.
  */
-final class PublishedShares implements Rule {
+public final class PublishedShares implements Rule {
     /**
      * How far one animal's yield may lie from a table's: 5 % of the table's value (Michigan State University Extension,
      * Preserving Food Safely, weights of cuts to expect).

@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.mass;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -10,6 +10,7 @@ import dev.gambrel.tree.Share;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -17,7 +18,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A share written of the carcass, or of a cut further up, agrees with the shares on the way within 0.05 point. */
-final class AgreeingShares implements Rule {
+public final class AgreeingShares implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         for (Site site : inspection.sites()) {

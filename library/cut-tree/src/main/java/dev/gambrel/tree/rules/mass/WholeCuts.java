@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.mass;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -11,10 +11,11 @@ import dev.gambrel.tree.Share;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.function.Consumer;
 
 /** Every part has a share, save a rest and a trim; and what is cut up is neither sent away whole nor portioned. */
-final class WholeCuts implements Rule {
+public final class WholeCuts implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         for (Site site : inspection.sites()) {

@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.anatomy;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -10,12 +10,13 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A gland is taken out of the part of the animal that it lies in. */
-final class GlandRegions implements Rule {
+public final class GlandRegions implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         if (inspection.pieces().glandNames().isEmpty()) {

@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules;
+package dev.gambrel.tree.rules.mass;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Visible;
