@@ -5,6 +5,7 @@ import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
 import java.util.Optional;
 
@@ -43,7 +44,16 @@ public final class TreeJsonWriter {
     }
 
     private static Canonical specification(Specification specification) {
-        return Canonical.fields().put("title", specification.title()).put("revision", specification.revision());
+        Standing standing = specification.standing();
+        Canonical.Fields fields =
+                Canonical.fields().put("title", specification.title()).put("revision", specification.revision());
+        if (standing.replaces() > 0) {
+            fields.put("replaces", standing.replaces());
+        }
+        if (standing.from() instanceof Standing.From.Day from) {
+            fields.put("inForceFrom", from.day());
+        }
+        return fields.putUnlessEmpty("because", standing.because());
     }
 
     private static Canonical carcass(Carcass carcass) {

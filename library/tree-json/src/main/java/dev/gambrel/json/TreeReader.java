@@ -7,8 +7,11 @@ import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 
 /** Reads the whole tree, down to the carcass, the streams and the sources. */
@@ -69,7 +72,26 @@ final class TreeReader {
     private static Specification specification(ObjectReader in) {
         return new Specification(
                 in.need("title", "the house's title", Readings::text),
-                in.need("revision", "a whole number", Readings::count));
+                in.need("revision", "a whole number", Readings::count),
+                new Standing(
+                        in.optional("replaces", 0, Readings::count),
+                        in.optional("inForceFrom", new Standing.From.NotStated(), TreeReader::inForceFrom),
+                        in.optional("because", "", Readings::text)));
+    }
+
+    private static Standing.From inForceFrom(Located value, Findings findings) {
+        if (value instanceof Located.Text text) {
+            try {
+                return new Standing.From.Day(LocalDate.parse(text.text()));
+            } catch (DateTimeParseException noDay) {
+                findings.add(findings.at(JsonCode.WRONG_TYPE, value.pointer(), value.span())
+                        .with("found", "\"" + Shown.of(text.text()) + "\"")
+                        .with("allowed", "a day such as \"2026-10-01\""));
+            }
+        } else {
+            Readings.wrongType(value, findings, "a day such as \"2026-10-01\"");
+        }
+        return new Standing.From.NotStated();
     }
 
     private static Carcass carcass(ObjectReader in) {

@@ -2,6 +2,8 @@ package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.parse.SpecParser;
 import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.compiler.revision.Revisions;
+import dev.gambrel.compiler.revision.Revisions.Revised;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.compiler.source.Sources;
 import dev.gambrel.compiler.syntax.SpecFile;
@@ -37,12 +39,13 @@ public final class Lowering {
         List<SpecFile> files = loader.load(text);
         List<SourceText> texts = files.stream().map(SpecFile::text).toList();
         List<Diagnostic> found = new ArrayList<>(reading.list());
-        if (loader.isTooMuch() || found.stream().anyMatch(Lowering::isRefusal)) {
+        if (loader.isTooMuch() || loader.lacksRevised() || found.stream().anyMatch(Lowering::isRefusal)) {
             return Result.failed(FindingOrder.sort(found, texts));
         }
         FirstFindings meaning = new FirstFindings();
-        Program program = new Program(files, meaning);
         Doubt doubt = new Doubt();
+        Revised revised = Revisions.apply(files, loader.texts(), meaning, doubt::aboutSomethingIn);
+        Program program = new Program(revised.files(), loader.texts(), meaning);
         TreeLowering lowering = new TreeLowering(program, doubt);
         CutTree tree = lowering.tree();
         List<Diagnostic> broken = TreeRules.check(tree, limits, doubt.paths());

@@ -162,6 +162,38 @@ public sealed interface Clause {
     record GlandMark(Span span) implements Clause {}
 
     /**
+     * Which part of the same cut gains what this one loses, or loses what it gains.
+     *
+     * @param part the part's name, or "rest"
+     * @param span the place
+     */
+    record Difference(Name part, Span span) implements Clause {}
+
+    /**
+     * The revision that a specification replaces.
+     *
+     * @param number as written
+     * @param span the place
+     */
+    record Replaces(String number, Span span) implements Clause {}
+
+    /**
+     * The day from which a specification holds.
+     *
+     * @param date as written, its parts single-spaced: "2026-10-01" or "1 October 2026"
+     * @param span the place
+     */
+    record InForce(String date, Span span) implements Clause {}
+
+    /**
+     * Why a revision was made.
+     *
+     * @param words the words
+     * @param span the place
+     */
+    record Because(String words, Span span) implements Clause {}
+
+    /**
      * Words in quotes.
      *
      * @param text what is within the quotes

@@ -13,12 +13,19 @@ import java.util.Optional;
 public enum Keyword {
     /** The version of the language. */
     LANGUAGE_LINE("language", "language 1", FILE),
+    /** Names the file that this one changes. */
+    REVISES_LINE("revises", "revises \"hogget.cuts\"", FILE),
+    /** Lines that a revision adds. */
+    ADD_LINE("add", "add {", FILE, CUT, SPECIES, PIECE),
+    /** A line that a revision leaves out. */
+    OMIT_LINE("omit", "omit NAME, difference to rest", FILE, CUT, SPECIES, PIECE),
     /** Takes in another file or a part of the catalogue. */
     USE_LINE("use", "use \"catalogue:sheep\"", FILE),
     /** What figures rest on. */
     SOURCE_LINE("source", "source NAME, published \"where it is printed\"", FILE),
     /** Title, revision and species. */
-    SPECIFICATION_LINE("specification", "specification \"TITLE\" revision 1 for SPECIES", FILE),
+    SPECIFICATION_LINE(
+            "specification", "specification \"TITLE\" revision 1 for SPECIES, in force from 2026-10-01", FILE),
     /** The carcass that the shares hold for. */
     CARCASS_LINE("carcass", "carcass cold, skin off, 20 kg to 24 kg", FILE),
     /** What is lost between two weighings. */
@@ -105,10 +112,10 @@ public enum Keyword {
     /**
      * Whether such a line may have braces that hold others.
      *
-     * @return true for a cut, a species and a piece
+     * @return true for a cut, a species, a piece and what is added
      */
     public boolean hasBraces() {
-        return this == CUT_LINE || this == SPECIES_LINE || this == PIECE_LINE;
+        return this == CUT_LINE || this == SPECIES_LINE || this == PIECE_LINE || this == ADD_LINE;
     }
 
     /**
