@@ -70,14 +70,24 @@ public final class TreeJsonWriter {
                 .put("to", step.to().words())
                 .put("loss", step.loss())
                 .put("share", FigureWriter.expected(step.share()))
+                .putIfStated("hanging", hanging(step.hanging()))
                 .putUnlessEmpty("sources", step.sources());
+    }
+
+    private static Optional<Canonical> hanging(BasisStep.Hanging hanging) {
+        return hanging instanceof BasisStep.Hanging.Daily daily
+                ? Optional.of(Canonical.fields()
+                        .put("perDay", FigureWriter.expected(daily.perDay()))
+                        .put("days", daily.days()))
+                : Optional.empty();
     }
 
     private static Canonical stream(Stream stream) {
         return Canonical.fields()
                 .put("name", stream.name())
                 .put("kind", stream.kind().words())
-                .putIfStated("lean", lean(stream.lean()));
+                .putIfStated("lean", lean(stream.lean()))
+                .putUnlessEmpty("onlyFrom", stream.onlyFrom());
     }
 
     private static Optional<Canonical> lean(Stream.Lean lean) {

@@ -108,7 +108,25 @@ final class TreeReader {
                 basis(in, "to"),
                 in.need("loss", "what the loss is called", Readings::name),
                 in.need("share", "how much is lost", FigureReader.expected(Dimension.SHARE)),
+                in.optional("hanging", new BasisStep.Hanging.NotStated(), Readings.object(TreeReader::hanging)),
                 in.list("sources", Readings::name));
+    }
+
+    private static BasisStep.Hanging hanging(ObjectReader in) {
+        return new BasisStep.Hanging.Daily(
+                in.need("perDay", "how much is lost each day", FigureReader.expected(Dimension.SHARE)),
+                in.need("days", "how many days", TreeReader::days));
+    }
+
+    private static int days(Located value, Findings findings) {
+        int days = Readings.count(value, findings);
+        boolean fits = days >= 1 && days <= BasisStep.Hanging.MOST_DAYS;
+        if (!fits && value instanceof Located.Figure figure) {
+            findings.add(findings.at(JsonCode.WRONG_TYPE, value.pointer(), value.span())
+                    .with("found", Shown.of(figure.digits()))
+                    .with("allowed", "a number of days from 1 to " + BasisStep.Hanging.MOST_DAYS));
+        }
+        return fits ? days : 1;
     }
 
     private static Basis basis(ObjectReader in, String field) {
@@ -119,7 +137,8 @@ final class TreeReader {
         return new Stream(
                 DescriptionReader.name(in),
                 in.need("kind", "saleable, by-product or waste", STREAM_KIND),
-                in.optional("lean", new Stream.Lean.NotStated(), Readings.object(TreeReader::lean)));
+                in.optional("lean", new Stream.Lean.NotStated(), Readings.object(TreeReader::lean)),
+                in.list("onlyFrom", Readings::name));
     }
 
     private static Stream.Lean lean(ObjectReader in) {

@@ -48,6 +48,7 @@ public final class TreeRules {
             new PieceNames(),
             new Homes(),
             new BoneInLean(),
+            new OnlyFrom(),
             new PortionTargets(),
             new PublishedShares());
 

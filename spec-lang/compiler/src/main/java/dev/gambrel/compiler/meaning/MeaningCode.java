@@ -50,7 +50,9 @@ public enum MeaningCode implements Code {
     /** A spread where limits are wanted. */
     NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight."),
     /** No such day. */
-    NOT_A_DATE("G0412", "not-a-date", "{found} is not a date.");
+    NOT_A_DATE("G0412", "not-a-date", "{found} is not a date."),
+    /** Not a number of days. */
+    NOT_DAYS("G0413", "not-days", "{found} is not a number of whole days from 1 to {most}.");
 
     private final Kind kind;
 

@@ -16,9 +16,9 @@ public enum RevisionCode implements Code {
     NOTHING_GIVES_WAY(
             "G1203",
             "nothing-gives-way",
-            "{part} takes {by} % of {whole} {more} than before, and no line says where the difference comes from or goes to."),
+            "The {part} takes {by} % of {whole} {more} than before, and no line says where the difference comes from or goes to."),
     /** A part that cannot take the difference. */
-    CANNOT_GIVE_WAY("G1204", "cannot-give-way", "{part} cannot take up the difference: {why}."),
+    CANNOT_GIVE_WAY("G1204", "cannot-give-way", "The {part} cannot take up the difference: {why}."),
     /** A line that only a revision has. */
     NOT_A_REVISION("G1205", "not-a-revision", "This {line} line stands in a file that revises no other."),
     /** A file that is used revises another. */

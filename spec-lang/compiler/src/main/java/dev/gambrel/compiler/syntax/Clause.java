@@ -121,6 +121,31 @@ public sealed interface Clause {
     }
 
     /**
+     * What is lost day by day after a step.
+     *
+     * @param perDay how much each day
+     * @param time for how long
+     * @param span the place
+     */
+    record Hanging(Figure perDay, Amount time, Span span) implements Clause {}
+
+    /**
+     * The cuts that a stream may come from.
+     *
+     * @param cuts their names with "and" between
+     * @param span the place
+     */
+    record OnlyFrom(Name cuts, Span span) implements Clause {}
+
+    /**
+     * In what a cut differs from its reference.
+     *
+     * @param words the words
+     * @param span the place
+     */
+    record But(String words, Span span) implements Clause {}
+
+    /**
      * How sure a source is, and its citation.
      *
      * @param kind how sure

@@ -24,8 +24,7 @@ public enum Keyword {
     /** What figures rest on. */
     SOURCE_LINE("source", "source NAME, published \"where it is printed\"", FILE),
     /** Title, revision and species. */
-    SPECIFICATION_LINE(
-            "specification", "specification \"TITLE\" revision 1 for SPECIES, in force from 2026-10-01", FILE),
+    SPECIFICATION_LINE("specification", "specification \"TITLE\" revision 1 for SPECIES", FILE),
     /** The carcass that the shares hold for. */
     CARCASS_LINE("carcass", "carcass cold, skin off, 20 kg to 24 kg", FILE),
     /** What is lost between two weighings. */

@@ -93,11 +93,16 @@ clause
     | REPLACES NUMBER                                                    # replacesClause
     | IN FORCE FROM date                                                 # inForceClause
     | BECAUSE STRING                                                     # becauseClause
+    | BUT STRING                                                         # butClause
+    | ONLY FROM name                                                     # onlyFromClause
+    | THEN daily (A | PER) DAY FOR quantity                             # hangingClause
     | WORD name?                                                         # wordsClause
     ;
 
 // Figures
 figure: quantity ((PLUS_MINUS | TO) quantity)? (OF name)?;
+
+daily: quantity ((PLUS_MINUS | TO) quantity)?;
 
 quantity: number (unit (number unit?)?)?;
 
@@ -138,9 +143,9 @@ name
     : (
         WORD | LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
         | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
-        | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BECAUSE | BETWEEN | BONED | BONELESS | BONE_IN | BY
-        | BY_PRODUCT | CHEMICAL | COMMON | DIFFERENCE | EDITION | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
-        | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REPLACES | REVISION | RIB | SALEABLE | THE | TO
+        | PIECE | PUBLISHED | A | ALONG | ALSO | AND | ANY | AT | AVERAGE | BECAUSE | BETWEEN | BONED | BONELESS | BONE_IN | BUT | BY
+        | BY_PRODUCT | CHEMICAL | COMMON | DAY | DIFFERENCE | EDITION | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
+        | MOST | OF | OFF | ON | ONE | ONLY | PART | PER | POINT | PRACTICE | REMAINDER | REPLACES | REVISION | RIB | SALEABLE | THE | THEN | TO
         | TWO | VERTEBRA | VISUAL | WASTE
     )+
     | STRING
