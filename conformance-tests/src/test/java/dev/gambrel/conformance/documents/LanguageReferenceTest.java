@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every example of the language reference compiles without a finding, and every statement is told of. */
 class LanguageReferenceTest {
     private static final String PAGE = "spec-lang/LANGUAGE.md";
+    private static final String SPREADSHEET = "spec-lang/FROM-A-SPREADSHEET.md";
     private static final String HEAD = "language 1\nuse \"catalogue:sheep\"\n";
     private static final String SPECIFICATION =
             "specification \"Reference\" revision 1 for sheep\ncarcass cold, 20 kg to 24 kg\n";
@@ -29,7 +30,9 @@ class LanguageReferenceTest {
     private static final String CUTS = "rest -> mince\n";
 
     static Stream<Block> examples() {
-        return Documents.blocks(PAGE).stream().filter(block -> block.kind().startsWith("cuts"));
+        return Stream.of(PAGE, SPREADSHEET)
+                .flatMap(page -> Documents.blocks(page).stream())
+                .filter(block -> block.kind().startsWith("cuts"));
     }
 
     @ParameterizedTest
