@@ -86,10 +86,11 @@ public final class TradeName implements Comparable<TradeName> {
         return out.length() == text.length() ? text : out.toString();
     }
 
+    /** Decomposed before case is changed, as Unicode's caseless match asks (D145): a mark stays with its letter. */
     private static String fold(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (text.charAt(i) > 0x7f) {
-                String upper = Normalizer.normalize(text, Normalizer.Form.NFKC).toUpperCase(Locale.ROOT);
+                String upper = Normalizer.normalize(text, Normalizer.Form.NFKD).toUpperCase(Locale.ROOT);
                 return singleSpaced(Normalizer.normalize(upper.toLowerCase(Locale.ROOT), Normalizer.Form.NFKC));
             }
         }

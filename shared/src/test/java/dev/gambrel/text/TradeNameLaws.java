@@ -56,5 +56,6 @@ class TradeNameLaws {
     @Example
     void the_order_of_marks_makes_no_difference() {
         assertEquals(TradeName.of("\u0300\u0345"), TradeName.of("\u0345\u0300"));
+        assertEquals(TradeName.of("\u1F80\u0302"), TradeName.of("\u1F08\u0302\u0399"));
     }
 }

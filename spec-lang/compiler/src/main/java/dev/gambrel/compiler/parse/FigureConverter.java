@@ -39,22 +39,28 @@ final class FigureConverter {
 
     Figure figure(FigureContext context) {
         List<Name> of = context.name() == null ? List.of() : List.of(names.name(context.name()));
-        Figure.More more = more(context.quantity(), context.PLUS_MINUS() != null);
-        return new Figure(amount(context.quantity(0)), more, of, offsets.of(context));
+        List<Amount> amounts = new ArrayList<>(2);
+        context.quantity().forEach(quantity -> amounts.add(amount(quantity)));
+        Figure.More more = more(amounts, context.PLUS_MINUS() != null);
+        return new Figure(amounts.get(0), more, of, offsets.of(context));
     }
 
     /** What is lost in a day: a figure that is a share of nothing but that day's weight. */
     Figure figure(DailyContext context) {
-        Figure.More more = more(context.quantity(), context.PLUS_MINUS() != null);
-        return new Figure(amount(context.quantity(0)), more, List.of(), offsets.of(context));
+        List<Amount> amounts = new ArrayList<>(2);
+        for (int i = 0; i < context.number().size(); i++) {
+            Amount.Term term = term(context.number(i), List.of(context.unit(i)));
+            amounts.add(new Amount(List.of(term), term.span()));
+        }
+        Figure.More more = more(amounts, context.PLUS_MINUS() != null);
+        return new Figure(amounts.get(0), more, List.of(), offsets.of(context));
     }
 
-    private Figure.More more(List<QuantityContext> quantities, boolean spread) {
-        if (quantities.size() < 2) {
+    private static Figure.More more(List<Amount> amounts, boolean spread) {
+        if (amounts.size() < 2) {
             return new Figure.More.Nothing();
         }
-        Amount second = amount(quantities.get(1));
-        return spread ? new Figure.More.PlusMinus(second) : new Figure.More.UpTo(second);
+        return spread ? new Figure.More.PlusMinus(amounts.get(1)) : new Figure.More.UpTo(amounts.get(1));
     }
 
     Amount amount(QuantityContext context) {
@@ -62,15 +68,16 @@ final class FigureConverter {
         List<NumberContext> numbers = context.number();
         List<UnitContext> units = context.unit();
         for (int i = 0; i < numbers.size(); i++) {
-            NumberContext number = numbers.get(i);
-            boolean hasUnit = i < units.size();
-            Span span = offsets.of(number);
-            terms.add(new Amount.Term(
-                    number(number),
-                    hasUnit ? units.get(i).getText() : "",
-                    hasUnit ? span.cover(offsets.of(units.get(i))) : span));
+            terms.add(term(numbers.get(i), i < units.size() ? List.of(units.get(i)) : List.of()));
         }
         return new Amount(terms, offsets.of(context));
+    }
+
+    private Amount.Term term(NumberContext number, List<UnitContext> unit) {
+        Span span = offsets.of(number);
+        return unit.isEmpty()
+                ? new Amount.Term(number(number), "", span)
+                : new Amount.Term(number(number), unit.get(0).getText(), span.cover(offsets.of(unit.get(0))));
     }
 
     private BigDecimal number(NumberContext context) {

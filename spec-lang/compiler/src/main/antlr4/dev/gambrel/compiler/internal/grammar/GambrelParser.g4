@@ -95,20 +95,20 @@ clause
     | BECAUSE STRING                                                     # becauseClause
     | BUT STRING                                                         # butClause
     | ONLY FROM name                                                     # onlyFromClause
-    | THEN daily (A | PER) DAY FOR quantity                             # hangingClause
+    | THEN daily (WORD | PER) DAY FOR quantity                            # hangingClause
     | WORD name?                                                         # wordsClause
     ;
 
 // Figures
 figure: quantity ((PLUS_MINUS | TO) quantity)? (OF name)?;
 
-daily: quantity ((PLUS_MINUS | TO) quantity)?;
+daily: number unit ((PLUS_MINUS | TO) number unit)?;
 
 quantity: number (unit (number unit?)?)?;
 
 number: MINUS? (NUMBER | DECIMAL_COMMA) (SLASH NUMBER | NUMBER SLASH NUMBER)?;
 
-unit: PERCENT | IN | WORD;
+unit: PERCENT | IN | DAY | WORD;
 
 count: NUMBER (TO NUMBER)?;
 
@@ -143,7 +143,7 @@ name
     : (
         WORD | LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
         | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
-        | PIECE | PUBLISHED | A | ALONG | ALSO | AND | ANY | AT | AVERAGE | BECAUSE | BETWEEN | BONED | BONELESS | BONE_IN | BUT | BY
+        | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BECAUSE | BETWEEN | BONED | BONELESS | BONE_IN | BUT | BY
         | BY_PRODUCT | CHEMICAL | COMMON | DAY | DIFFERENCE | EDITION | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
         | MOST | OF | OFF | ON | ONE | ONLY | PART | PER | POINT | PRACTICE | REMAINDER | REPLACES | REVISION | RIB | SALEABLE | THE | THEN | TO
         | TWO | VERTEBRA | VISUAL | WASTE
