@@ -49,7 +49,7 @@ final class FormatVerb implements Verb {
                 .description("Print the names of the files that are not laid out, and end with 1 if there are any.")
                 .build());
         spec.addOption(OptionSpec.builder("--write")
-                .description("Write the files back instead of printing.")
+                .description("Write the files back instead of printing, and print the names of those that changed.")
                 .build());
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("FILE")

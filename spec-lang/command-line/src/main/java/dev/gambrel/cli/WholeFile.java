@@ -9,9 +9,9 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 
 /**
- * Writes a file whole or not at all: under its final name there is never half of it. A link is followed and stays a link; who
- * may read and write a file that was there stays as it was. What is not a regular file, or may not be written, is left
- * alone, and no folder is made.
+ * Writes a file whole or not at all: under its final name there is never half of it. A link is followed and stays a
+ * link; who may read and write a file that was there stays as it was. What is not a regular file, or may not be written,
+ * is left alone, and no folder is made.
  */
 final class WholeFile {
     private WholeFile() {}
@@ -38,7 +38,7 @@ final class WholeFile {
         }
     }
 
-    /** For those who may use the file that it shall replace, from the first byte on, where the system knows of such. */
+    /** Before its first byte is written, who may read it is whoever may read what it replaces. */
     private static void create(Path half, Path target) throws IOException {
         Files.createFile(half);
         PosixFileAttributeView old = Files.getFileAttributeView(target, PosixFileAttributeView.class);

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What stands between the words of a line: nothing before a comma, inside round brackets and in a fraction; one space round the
- * other signs, two before a comment. Elsewhere a gap of any width becomes one space, and what is written without a
- * gap, such as 233A or 6-8, is not torn apart.
+ * What stands between the words of a line: nothing before a comma, inside round brackets and in a fraction; one space
+ * round the other signs, two before a comment. Elsewhere a gap of any width becomes one space, and what is written
+ * without a gap, such as 233A or 6-8, is not torn apart.
  */
 final class Gaps {
     private static final Set<Kind> SPACED = EnumSet.of(

@@ -8,9 +8,9 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * Divides words into lines. A block is indented by two spaces more than the line that opens it; a line that goes on from a
- * comma by four, so that it is not taken for what a brace holds. Empty lines are kept one at a time, and none at either
- * end of the text.
+ * Divides words into lines. A block is indented by two spaces more than the line that opens it; a line that goes on
+ * from a comma by four, so that it is not taken for what a brace holds. Empty lines are kept one at a time, and none at
+ * either end of the text.
  *
  * <p>Neighbours are the lines that stand directly in one block with no empty line between; what is in further braces
  * between them stands apart.

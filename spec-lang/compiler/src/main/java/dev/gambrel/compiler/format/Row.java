@@ -5,9 +5,9 @@ import dev.gambrel.compiler.parse.Word.Kind;
 import java.util.List;
 
 /**
- * A line in the pieces that may stand in columns with those of its neighbours. A share is a percentage that follows the
- * line's first words without a comma; so is the arrow. A line whose pieces are wider than 40 characters stands in no column:
- * it would push the figures of its neighbours out of sight.
+ * A line in the pieces that may stand in columns with those of its neighbours: its share, where a percentage follows a
+ * keyword and a name without a comma, and its arrow, where no comma stands before it. A line whose pieces are wider than
+ * 40 characters stands in no column: it would push the figures of its neighbours out of sight.
  *
  * @param plain the whole line, one space between its words
  * @param lead the words before the share, or before the arrow where there is no share

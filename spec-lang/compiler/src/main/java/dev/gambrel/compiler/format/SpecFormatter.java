@@ -13,20 +13,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * Lays a specification out: blocks indented, one space between words, shares and arrows in columns, at most one empty line in
- * a row, each line ended by a line feed. Only blanks, empty lines and the spelling of ± and the arrow change: no word moves
- * to another line, and what a person wrote on one line stays on one. It knows words and signs and no statement, so it
- * lays out what cannot be read as well as what can. Laid out twice, a text is as it was laid out once. Thread-safe;
- * costs O(length of the text).
+ * Lays a specification out: blocks indented, one space between words, shares and arrows in columns, at most one empty
+ * line in a row, each line ended by a line feed. Only gaps, empty lines and the spelling of ± and the arrow change: no
+ * word moves to another line. It knows words and signs and no statement, so it lays out what cannot be read as well as
+ * what can. Laid out twice, a text is as it was laid out once. Thread-safe; costs O(length of the text).
  *
- * <p>Before the text is handed out it is read back and held against the words of the original (comments too); where they
- * differ in anything, there is a finding and no text.
+ * <p>Before the text is handed out it is read back and its words, comments among them, are held against those of the
+ * original; where they differ in anything, there is a finding and no text.
  *
- * <p>Columns: a cutting sheet is read down its figures, and processors line them up by hand, so lines that stand directly in the same
- * block without an empty line between have their shares one below the other by the decimal point, and their arrows
- * below one another. What lies in deeper braces has columns of its own, an empty line begins new ones, a line that is
- * alone in a column has none, and a line of more than 40 characters before its share stays out. So a column depends
- * on few lines, a change moves its neighbours only, and the writer parts columns with an empty line.
+ * <p>Columns: a cutting sheet is read down its figures, and processors line them up by hand. So lines that stand directly
+ * in the same block, without an empty line between, have their shares one below the other by the decimal point, and
+ * their arrows one below the other. What lies in deeper braces has columns of its own, what is alone in a column follows
+ * after one space, and a line of more than 40 characters before its share stays out. A column hangs on words and never on
+ * the gaps that were there, so a layout is stable; a change moves its neighbours and no others, and a writer who wants
+ * fewer of them puts in an empty line.
  */
 public final class SpecFormatter {
     private final Limits limits;
