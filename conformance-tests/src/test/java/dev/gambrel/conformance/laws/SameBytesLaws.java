@@ -73,7 +73,7 @@ class SameBytesLaws {
                 .replace("remove silverskin", "REMOVE SILVERSKIN")
                 .replace("trim fat", "TRIM FAT")
                 .replace("specification ", "SPECIFICATION ")
-                .replace("rest  ->", "REST ->");
+                .replace("\n  rest ", "\n  REST ");
         for (String country : COUNTRIES) {
             CutTree tree = in(
                     country,

@@ -53,6 +53,19 @@ final class Specifications {
         return Stream.concat(valid().stream(), withSlips().stream()).toList();
     }
 
+    /** All of the corpus, whatever it is there for, and the house's own. */
+    static List<Path> everywhere() {
+        try (Stream<Path> walked = Files.walk(CORPUS)) {
+            return Stream.concat(
+                            house().stream(),
+                            walked.filter(file -> file.toString().endsWith(".cuts")))
+                    .sorted()
+                    .toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
     /** There is no folder of known faults while none is known. */
     private static List<Path> in(String folder) {
         if (folder.equals("known-faults") && Files.notExists(CORPUS.resolve(folder))) {

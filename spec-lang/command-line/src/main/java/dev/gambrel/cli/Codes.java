@@ -1,5 +1,6 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.revision.RevisionCode;
@@ -27,6 +28,7 @@ public final class Codes {
                         SyntaxCode.values(),
                         MeaningCode.values(),
                         RevisionCode.values(),
+                        FormatCode.values(),
                         TreeCode.values(),
                         JsonCode.values(),
                         YieldCode.values())

@@ -1,5 +1,6 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
@@ -47,7 +48,7 @@ public enum ExitStatus {
                     case NOT_UTF8, FILE_TOO_LONG, NESTED_TOO_DEEP, TOO_MANY_PARTS, PAST_LIMIT -> true;
                     default -> false;
                 }
-                : code.id().startsWith(FILES_AND_LIMITS);
+                : code == FormatCode.TOO_LARGE || code.id().startsWith(FILES_AND_LIMITS);
     }
 
     /** The graver of two: what could not be done counts most. */

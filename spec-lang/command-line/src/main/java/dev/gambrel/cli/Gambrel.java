@@ -3,6 +3,7 @@ package dev.gambrel.cli;
 import dev.gambrel.diagnostic.Visible;
 import java.io.Console;
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
@@ -35,7 +36,7 @@ public final class Gambrel {
         boolean colour = console != null && System.getenv("NO_COLOR") == null;
         PrintStream out = stream(FileDescriptor.out, charset);
         PrintStream err = stream(FileDescriptor.err, charset);
-        ExitStatus status = run(List.of(args), new Terminal(out, err, colour));
+        ExitStatus status = run(List.of(args), new Terminal(out, err, colour, new FileInputStream(FileDescriptor.in)));
         err.flush();
         if (out.checkError()) {
             err.println("What was to be printed could not be written.");

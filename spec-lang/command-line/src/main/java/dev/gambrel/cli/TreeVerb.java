@@ -60,9 +60,7 @@ final class TreeVerb implements Verb {
             throw new WrongUsage("The tree would be written over the specification " + read + "; name another file.");
         }
         if (!WholeFile.write(target, TreeJsonWriter.write(tree))) {
-            terminal.err().println("The file " + Visible.text(file) + " cannot be written.");
-            terminal.err().println("→ Look whether its folder is there, and who may write in it.");
-            return ExitStatus.COULD_NOT;
+            return WholeFile.couldNot(file, terminal);
         }
         terminal.out().println("The tree was written as JSON to " + Visible.text(file) + ".");
         return ExitStatus.FINE;

@@ -19,6 +19,7 @@ final class Verbs {
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
+            case FormatVerb.NAME -> Optional.of(new FormatVerb());
             case ExplainVerb.NAME -> Optional.of(new ExplainVerb());
             case CompletionVerb.NAME -> Optional.of(new CompletionVerb());
             default -> Optional.empty();
@@ -30,6 +31,7 @@ final class Verbs {
                 CheckVerb.NAME,
                 YieldVerb.NAME,
                 TreeVerb.NAME,
+                FormatVerb.NAME,
                 CatalogueVerb.NAME,
                 ExplainVerb.NAME,
                 CompletionVerb.NAME);

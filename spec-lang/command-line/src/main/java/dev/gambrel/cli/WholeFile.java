@@ -1,15 +1,17 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.diagnostic.Visible;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 
 /**
- * Writes a file whole or not at all: under its final name there is never half of it. A link is followed; what is not a
- * regular file is left alone, and no folder is made.
+ * Writes a file whole or not at all: under its final name there is never half of it. A link is followed and stays a
+ * link; who may read and write a file that was there stays as it was. What is not a regular file, or may not be written,
+ * is left alone, and no folder is made.
  */
 final class WholeFile {
     private WholeFile() {}
@@ -18,13 +20,15 @@ final class WholeFile {
         try {
             Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
             Path folder = target.getParent();
-            if (folder == null || Files.exists(target) && !Files.isRegularFile(target)) {
+            boolean mayReplace = Files.isRegularFile(target) && Files.isWritable(target);
+            if (folder == null || Files.exists(target) && !mayReplace) {
                 return false;
             }
             Path half = folder.resolve("." + target.getFileName() + ".part");
             try {
-                Files.write(half, text.getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
-                Files.move(half, target, StandardCopyOption.REPLACE_EXISTING);
+                create(half, target);
+                Files.write(half, text.getBytes(StandardCharsets.UTF_8));
+                Files.move(half, target, StandardCopyOption.ATOMIC_MOVE);
                 return true;
             } finally {
                 Files.deleteIfExists(half);
@@ -32,6 +36,21 @@ final class WholeFile {
         } catch (IOException cannotWrite) {
             return false;
         }
+    }
+
+    /** Before its first byte is written, who may read it is whoever may read what it replaces. */
+    private static void create(Path half, Path target) throws IOException {
+        Files.createFile(half);
+        PosixFileAttributeView old = Files.getFileAttributeView(target, PosixFileAttributeView.class);
+        if (old != null && Files.exists(target)) {
+            Files.setPosixFilePermissions(half, old.readAttributes().permissions());
+        }
+    }
+
+    static ExitStatus couldNot(String file, Terminal terminal) {
+        terminal.err().println("The file " + Visible.text(file) + " cannot be written.");
+        terminal.err().println("→ Look whether its folder is there, and who may write in it.");
+        return ExitStatus.COULD_NOT;
     }
 
     /** Whether two names are of one file that is there. */

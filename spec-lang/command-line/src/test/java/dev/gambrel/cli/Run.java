@@ -1,5 +1,6 @@
 package dev.gambrel.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -23,17 +24,22 @@ record Run(ExitStatus status, String out, String err) {
             """;
 
     static Run of(String... args) {
-        return of(false, args);
+        return of(false, new byte[0], args);
     }
 
     static Run inColour(String... args) {
-        return of(true, args);
+        return of(true, new byte[0], args);
     }
 
-    private static Run of(boolean colour, String... args) {
+    /** With something handed to the program. */
+    static Run reading(String handed, String... args) {
+        return of(false, handed.getBytes(StandardCharsets.UTF_8), args);
+    }
+
+    private static Run of(boolean colour, byte[] handed, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Terminal terminal = new Terminal(stream(out), stream(err), colour);
+        Terminal terminal = new Terminal(stream(out), stream(err), colour, new ByteArrayInputStream(handed));
         ExitStatus status = Gambrel.run(List.of(args), terminal);
         terminal.out().flush();
         terminal.err().flush();

@@ -5,8 +5,6 @@ import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.compiler.source.FolderSources;
 import dev.gambrel.compiler.source.Found;
 import dev.gambrel.compiler.source.Sources;
-import dev.gambrel.diagnostic.Diagnostic;
-import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
@@ -49,31 +47,18 @@ public final class SpecCompiler {
     public Result<Compilation> compile(Path file) {
         Path name = file.getFileName();
         if (name == null) {
-            return Result.failed(List.of(refused(file.toString(), new Found.Refused(FileCode.CANNOT_READ, 0))));
+            return Result.failed(List.of(new Found.Refused(FileCode.CANNOT_READ, 0).finding(file.toString(), limits)));
         }
         Found found = FolderSources.read(file, name.toString(), limits);
         if (found instanceof Found.Refused refused) {
-            return Result.failed(List.of(refused(name.toString(), refused)));
+            return Result.failed(List.of(refused.finding(name.toString(), limits)));
         }
         try {
             Path folder = file.toAbsolutePath().getParent();
             return compile(((Found.Text) found).text(), FolderSources.of(folder, limits));
         } catch (IOException noFolder) {
-            return Result.failed(List.of(refused(name.toString(), new Found.Refused(FileCode.CANNOT_READ, 0))));
+            return Result.failed(List.of(new Found.Refused(FileCode.CANNOT_READ, 0).finding(name.toString(), limits)));
         }
-    }
-
-    private Diagnostic refused(String name, Found.Refused refused) {
-        Diagnostic finding = Diagnostic.of(refused.code(), new Place.InFile(name))
-                .with("file", name)
-                .with("found", refused.count())
-                .with("allowed", limits.textBytes());
-        return switch (refused.code()) {
-            case MISSING -> finding.help("Look at how the name is written, and which folder you are in.");
-            case NOT_TEXT -> finding.help("Save it as plain text in UTF-8.");
-            case TOO_LARGE -> finding.help("A specification is text; look whether this is the right file.");
-            default -> finding.help("Look whether it is a file, and who may read it.");
-        };
     }
 
     /**

@@ -26,7 +26,7 @@ final class Program {
 
     private final Map<Keyword, List<Located>> lines = new EnumMap<>(Keyword.class);
     private final List<Located> parts = new ArrayList<>();
-    private final List<String> unreadable = new ArrayList<>();
+    private final List<Unreadable> unreadable = new ArrayList<>();
     private final FileReport main;
 
     /** The last file is the one that was asked for. */
@@ -39,7 +39,7 @@ final class Program {
                 if (statement instanceof Declaration line && Placement.fits(line, Container.FILE, report)) {
                     add(new Located(line, report));
                 } else if (statement instanceof Statement.Unknown unknown) {
-                    unreadable.add(texts.slice(unknown.span()).toLowerCase(Locale.ROOT));
+                    unreadable.add(Unreadable.of(texts.slice(unknown.span())));
                 }
             }
             checkLanguage(file, report);
@@ -74,25 +74,38 @@ final class Program {
 
     /** Whether a line that could not be read speaks of something, as written. */
     boolean mayDeclare(String words) {
-        String wanted = words.toLowerCase(Locale.ROOT);
-        return unreadable.stream().anyMatch(line -> line.contains(wanted));
+        String wanted = Unreadable.of(words).words();
+        return unreadable.stream().anyMatch(line -> line.words().contains(wanted));
     }
 
     /** Whether a line that could not be read may be meant as one of a kind. */
     boolean mayDeclare(Keyword keyword) {
         return mayDeclare(keyword.word())
                 || unreadable.stream()
-                        .anyMatch(line -> NearestName.of(firstWord(line), Keyword.names())
+                        .anyMatch(line -> NearestName.of(line.first(), Keyword.names())
                                 .filter(near -> near.text().equals(keyword.word()))
                                 .isPresent());
     }
 
-    private static String firstWord(String line) {
-        int end = 0;
-        while (end < line.length() && !Character.isWhitespace(line.charAt(end))) {
-            end++;
+    /**
+     * A line that could not be read, in small letters. How wide its gaps are makes no difference.
+     *
+     * @param first the letters that it begins with
+     * @param words all of it without gaps
+     */
+    private record Unreadable(String first, String words) {
+        static Unreadable of(String written) {
+            String line = written.toLowerCase(Locale.ROOT);
+            int end = 0;
+            while (end < line.length() && Character.isLetter(line.charAt(end))) {
+                end++;
+            }
+            StringBuilder words = new StringBuilder(line.length());
+            line.chars()
+                    .filter(c -> !Character.isWhitespace(c) && c != '\u00A0')
+                    .forEach(c -> words.append((char) c));
+            return new Unreadable(line.substring(0, end), words.toString());
         }
-        return line.substring(0, end);
     }
 
     /** The only line of a kind; a second one is reported. */

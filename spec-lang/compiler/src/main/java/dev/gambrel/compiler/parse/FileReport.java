@@ -40,12 +40,28 @@ public record FileReport(Texts texts, SourceText text, int start, Consumer<Diagn
     }
 
     /**
-     * Where the text begins, for what is said of it as a whole.
+     * Where the first word of the text is, for what is said of it as a whole: empty lines before it make no difference.
      *
      * @return a bare position
      */
     public Span beginning() {
-        return new Span(start, start);
+        String written = text.text();
+        int at = 0;
+        while (at < written.length()
+                && (Character.isWhitespace(written.charAt(at)) || written.charAt(at) == '\u00A0')) {
+            at++;
+        }
+        return new Span(start + at, start + at);
+    }
+
+    /**
+     * The line that a span of this text begins in, however lines end.
+     *
+     * @param span the characters
+     * @return counted from 1
+     */
+    public int lineOf(Span span) {
+        return text.position(span.start() - start).line();
     }
 
     /**

@@ -23,7 +23,8 @@ final class LineEnds {
             }
         }
         if (isOpen(before)) {
-            complete.add(lineEnd(before, before.getStopIndex() + 1));
+            Token last = tokens.get(tokens.size() - 1);
+            complete.add(lineEnd(last, last.getStopIndex() + 1));
         }
         return complete;
     }
@@ -35,6 +36,7 @@ final class LineEnds {
     private static Token lineEnd(Token near, int at) {
         CommonToken end = new CommonToken(near);
         end.setType(GambrelLexer.NEWLINE);
+        end.setChannel(Token.DEFAULT_CHANNEL);
         end.setStartIndex(at);
         end.setStopIndex(at - 1);
         return end;

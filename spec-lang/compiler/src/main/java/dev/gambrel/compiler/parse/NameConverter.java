@@ -19,13 +19,27 @@ final class NameConverter {
 
     Name name(NameContext context) {
         Span span = offsets.of(context);
-        String written = context.STRING() != null ? unquoted(context.STRING().getText()) : report.slice(span);
+        String written = context.STRING() != null ? unquoted(context.STRING().getText()) : slice(span);
         return name(written, span);
     }
 
-    /** The characters as written. */
+    /** The words as written, one space between them: how wide a gap is, and of what, makes no difference. */
     String slice(Span span) {
-        return report.slice(span);
+        String written = report.slice(span);
+        StringBuilder out = new StringBuilder(written.length());
+        boolean gap = false;
+        for (int i = 0; i < written.length(); i++) {
+            char c = written.charAt(i);
+            if (!isBlank(c)) {
+                out.append(gap ? " " : "").append(c);
+            }
+            gap = isBlank(c);
+        }
+        return out.toString();
+    }
+
+    private static boolean isBlank(char c) {
+        return c == ' ' || c == '\t' || c == '\u00A0';
     }
 
     Name name(String written, Span span) {

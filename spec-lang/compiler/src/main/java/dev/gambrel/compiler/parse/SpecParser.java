@@ -7,8 +7,10 @@ import dev.gambrel.compiler.source.Texts;
 import dev.gambrel.compiler.syntax.SpecFile;
 import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Result;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -62,7 +64,7 @@ public final class SpecParser {
         int start = texts.add(text);
         Offsets offsets = new Offsets(start, text.text());
         FileReport report = new FileReport(texts, text, start, found);
-        List<? extends Token> words = words(text);
+        List<? extends Token> words = tokens(text);
         if (!new SizeGuard(limits, offsets, report).passes(words)) {
             return new SpecFile(text, start, List.of());
         }
@@ -76,6 +78,23 @@ public final class SpecParser {
         } catch (ParseCancellationException cannotBeReadStraight) {
             return parseWithRecovery(tokens, strayLines, offsets, report);
         }
+    }
+
+    /**
+     * The words of a text, comments and line ends among them, whether or not its lines can be read.
+     *
+     * @param text any text
+     * @return the words in order, or that the text stands too deep or has too many lines
+     */
+    public Result<List<Word>> words(SourceText text) {
+        Texts alone = new Texts();
+        int start = alone.add(text);
+        Offsets offsets = new Offsets(start, text.text());
+        List<Diagnostic> found = new ArrayList<>();
+        List<? extends Token> tokens = tokens(text);
+        return new SizeGuard(limits, offsets, new FileReport(alone, text, start, found::add)).passes(tokens)
+                ? Result.of(WordReader.words(text, tokens, offsets), List.of())
+                : Result.failed(found);
     }
 
     private static SpecFile parseWithRecovery(
@@ -94,7 +113,7 @@ public final class SpecParser {
         return new SpecFile(report.text(), report.start(), statements);
     }
 
-    private static List<? extends Token> words(SourceText text) {
+    private static List<? extends Token> tokens(SourceText text) {
         GambrelLexer lexer = new GambrelLexer(CharStreams.fromString(text.text(), text.name()));
         lexer.removeErrorListeners();
         return lexer.getAllTokens();

@@ -21,7 +21,7 @@ final class StrayTokens {
         for (Token token : tokens) {
             if (token.getType() == GambrelLexer.STRAY) {
                 ((CommonToken) token).setChannel(Token.HIDDEN_CHANNEL);
-                if (lines.add(token.getLine())) {
+                if (lines.add(report.lineOf(offsets.of(token)))) {
                     report.add(stray(token, offsets, report));
                 }
             } else if (token.getType() == GambrelLexer.OPEN_STRING) {

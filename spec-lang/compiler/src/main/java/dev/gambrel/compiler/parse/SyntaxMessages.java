@@ -33,11 +33,10 @@ final class SyntaxMessages {
 
     void report(Parser parser, RecognitionException fault, StatementContext statement) {
         Token offending = fault.getOffendingToken();
-        if (strayLines.contains(offending.getLine())) {
-            return;
-        }
         if (parser.getRuleContext() instanceof GambrelParser.BlockContext block) {
             report.add(openBrace(block));
+        } else if (strayLines.contains(report.lineOf(offsets.of(offending)))) {
+            return;
         } else if (parser.getRuleContext() instanceof GambrelParser.FatLimitContext limit && limit.MOST() != null) {
             report.add(limitWithoutPlace(limit));
         } else {

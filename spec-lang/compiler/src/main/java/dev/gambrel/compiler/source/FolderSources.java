@@ -97,15 +97,32 @@ public final class FolderSources implements Sources {
             return new Found.Refused(FileCode.CANNOT_READ, 0);
         }
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes((int) Math.min(Integer.MAX_VALUE, limits.textBytes() + 1L));
-            if (bytes.length > limits.textBytes()) {
-                return new Found.Refused(FileCode.TOO_LARGE, Files.size(file));
-            }
-            return new Found.Text(new SourceText(name, decode(bytes)));
-        } catch (CharacterCodingException notText) {
-            return new Found.Refused(FileCode.NOT_TEXT, 0);
+            Found found = read(in, name, limits);
+            boolean tooLarge = found instanceof Found.Refused refused && refused.code() == FileCode.TOO_LARGE;
+            return tooLarge ? new Found.Refused(FileCode.TOO_LARGE, Files.size(file)) : found;
         } catch (NoSuchFileException none) {
             return new Found.Refused(FileCode.MISSING, 0);
+        } catch (IOException unreadable) {
+            return new Found.Refused(FileCode.CANNOT_READ, 0);
+        }
+    }
+
+    /**
+     * Reads what a program hands over, to its end or to one byte more than is taken.
+     *
+     * @param in where the bytes come from; it is not closed
+     * @param name what messages shall call it
+     * @param limits how large it may be
+     * @return the text without a byte order mark, or why it is refused; of what is too large so many bytes as were read
+     */
+    public static Found read(InputStream in, String name, Limits limits) {
+        try {
+            byte[] bytes = in.readNBytes((int) Math.min(Integer.MAX_VALUE, limits.textBytes() + 1L));
+            return bytes.length > limits.textBytes()
+                    ? new Found.Refused(FileCode.TOO_LARGE, bytes.length)
+                    : new Found.Text(new SourceText(name, decode(bytes)));
+        } catch (CharacterCodingException notText) {
+            return new Found.Refused(FileCode.NOT_TEXT, 0);
         } catch (IOException unreadable) {
             return new Found.Refused(FileCode.CANNOT_READ, 0);
         }
@@ -118,6 +135,16 @@ public final class FolderSources implements Sources {
                 .onUnmappableCharacter(CodingErrorAction.REPORT)
                 .decode(ByteBuffer.wrap(bytes))
                 .toString();
+        return withoutByteOrderMark(text);
+    }
+
+    /**
+     * A text without the mark that some programs put before its first character.
+     *
+     * @param text a text as it stands in a file
+     * @return the text as it is read
+     */
+    public static String withoutByteOrderMark(String text) {
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 }

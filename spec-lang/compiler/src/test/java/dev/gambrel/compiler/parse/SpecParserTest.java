@@ -63,6 +63,20 @@ class SpecParserTest {
         assertEquals(name, name("cut " + name + " 5 %"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"   ", "\t", "\u00A0", " \t "})
+    void the_width_of_a_gap_between_words_makes_no_difference(String gap) {
+        assertEquals("thick flank", name("cut thick" + gap + "flank 5 %"));
+        assertEquals("thick flank", name("cut thick" + gap.repeat(200) + "flank 5 %"));
+        assertEquals("in skin", ((Clause.Basis) clause("carcass in" + gap + "skin")).words());
+        assertEquals(
+                "head off",
+                ((Clause.Words) line("carcass cold, head" + gap + "off")
+                                .clauses()
+                                .get(1))
+                        .words());
+    }
+
     @Test
     void quotation_marks_and_backslashes_in_a_quotation_are_escaped() {
         assertEquals("the \"eye\" \\ muscle", name("cut \"the \\\"eye\\\" \\\\ muscle\" 5 %"));
@@ -119,6 +133,28 @@ class SpecParserTest {
         assertEquals(1, leg.body().size());
         assertEquals(
                 "chump", ((Declaration) leg.body().get(0)).names().get(0).text().text());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cut leg 33 % { \\", "cut leg 33 % { \\\n", "cut leg 33 % { // open \\ #\n \\\n"})
+    void an_open_brace_is_told_of_whatever_else_stands_on_the_last_line(String text) {
+        assertTrue(codes(Parsed.of(text)).contains(SyntaxCode.OPEN_BRACE), text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r\n", "\r"})
+    void a_stray_character_is_told_of_once_a_line(String end) {
+        Parsed parsed = Parsed.of("cut leg # # 33 %" + end + "cut loin # 12 %" + end + "cut 5 5" + end);
+        assertEquals(
+                List.of(SyntaxCode.STRAY_CHARACTER, SyntaxCode.STRAY_CHARACTER, SyntaxCode.DOES_NOT_FIT),
+                codes(parsed));
+    }
+
+    @Test
+    void a_comment_at_the_end_is_in_the_last_line_with_or_without_a_line_end() {
+        String line = "rest -> mince // specification";
+        Parsed parsed = Parsed.of(line);
+        assertEquals(line, parsed.slice(parsed.declarations().get(0).span()));
     }
 
     @Test
