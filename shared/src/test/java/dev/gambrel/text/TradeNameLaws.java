@@ -58,4 +58,10 @@ class TradeNameLaws {
         assertEquals(TradeName.of("\u0300\u0345"), TradeName.of("\u0345\u0300"));
         assertEquals(TradeName.of("\u1F80\u0302"), TradeName.of("\u1F08\u0302\u0399"));
     }
+
+    /** An iota below that is composed with its letter lets a mark pass only when it is taken apart before case is changed. */
+    @Example
+    void a_composed_iota_below_makes_no_difference() {
+        assertEquals(TradeName.of("\u1F80\u0302"), TradeName.of("\u0391\u0313\u0302\u0399"));
+    }
 }

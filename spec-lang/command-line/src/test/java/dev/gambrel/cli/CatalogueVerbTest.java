@@ -57,7 +57,7 @@ class CatalogueVerbTest {
         assertEquals(ExitStatus.FINE, run.status());
         assertTrue(run.out().startsWith("""
                 best end, sheep
-                  where it sits: carcass / best end
+                  where it sits: carcass / fore-saddle / best end
                   how many: two per carcass
                   also called: best end of neck; rack
                 what is in it
@@ -161,7 +161,7 @@ class CatalogueVerbTest {
         List<?> cuts = (List<?>) json.get("cuts");
         assertEquals(2, cuts.size());
         Map<?, ?> thickFlank = (Map<?, ?>) cuts.get(1);
-        assertEquals(List.of("leg", "thick flank"), thickFlank.get("path"));
+        assertEquals(List.of("hind-saddle", "leg", "thick flank"), thickFlank.get("path"));
         assertEquals(
                 "[{name=knuckle, regions=[UK], piece=shank}]",
                 thickFlank.get("alsoMeans").toString());
