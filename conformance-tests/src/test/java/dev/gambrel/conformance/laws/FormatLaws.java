@@ -128,6 +128,23 @@ class FormatLaws {
         keepsItsMeaning(Specifications.house().get(0), soup);
     }
 
+    /** Found by the laws above: what was told hung on a gap, on an empty line, or on the end of the last line. */
+    @Example
+    void what_is_told_does_not_hang_on_gaps_and_ends_of_lines() {
+        List.of(
+                        "{ \\",
+                        "omit loin , \\",
+                        "\n\n  : waste leg",
+                        "cut leg # 33 %\rcut loin # 12 %\rcut 5 5",
+                        "// sheep\nalong loin { // language",
+                        "// sheep\nalong loin // specification",
+                        "carcass in \t skin, head   off",
+                        "cut thick" + " ".repeat(200) + "flank 5 %",
+                        "streem stock   bones\ncut leg 33 % -> stock bones",
+                        "stream mince, w\"aste")
+                .forEach(text -> keepsItsMeaning(Specifications.house().get(0), text));
+    }
+
     @Example
     void twice_the_lines_are_twice_the_text() {
         String lines = Specifications.text(Specifications.house().get(0));

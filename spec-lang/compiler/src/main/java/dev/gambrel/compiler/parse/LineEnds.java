@@ -22,11 +22,17 @@ final class LineEnds {
                 before = token;
             }
         }
-        if (isOpen(before)) {
-            Token last = tokens.get(tokens.size() - 1);
-            complete.add(lineEnd(last, last.getStopIndex() + 1));
+        if (!tokens.isEmpty()) {
+            endText(tokens.get(tokens.size() - 1), complete);
         }
         return complete;
+    }
+
+    /** After a comment too, so that a text is the same with and without a line end after its last line. */
+    private static void endText(Token last, List<Token> complete) {
+        if (last.getType() != GambrelLexer.NEWLINE) {
+            complete.add(lineEnd(last, last.getStopIndex() + 1));
+        }
     }
 
     private static boolean isOpen(Token before) {

@@ -35,7 +35,7 @@ final class SyntaxMessages {
         Token offending = fault.getOffendingToken();
         if (parser.getRuleContext() instanceof GambrelParser.BlockContext block) {
             report.add(openBrace(block));
-        } else if (strayLines.contains(report.lineOf(offsets.of(offending)))) {
+        } else if (strayLines.contains(report.lineOf(where(parser, offending)))) {
             return;
         } else if (parser.getRuleContext() instanceof GambrelParser.FatLimitContext limit && limit.MOST() != null) {
             report.add(limitWithoutPlace(limit));
@@ -53,10 +53,10 @@ final class SyntaxMessages {
         if (LineRecovery.isKeyword(offending.getType()) && parser.getRuleContext() instanceof StatementContext) {
             return twoOnALine(offending);
         }
-        boolean stops = offending.getType() == GambrelLexer.NEWLINE || offending.getType() == Token.EOF;
-        Diagnostic finding = stops
-                ? report.finding(SyntaxCode.UNFINISHED_LINE, lastWord(parser, offending))
-                : report.finding(SyntaxCode.DOES_NOT_FIT, offsets.of(offending)).with("found", offending.getText());
+        Span where = where(parser, offending);
+        Diagnostic finding = stops(offending)
+                ? report.finding(SyntaxCode.UNFINISHED_LINE, where)
+                : report.finding(SyntaxCode.DOES_NOT_FIT, where).with("found", offending.getText());
         finding = parser.getRuleContext() instanceof StatementContext
                 ? finding.with("line", line).help(afterTheEnd(keyword, offending))
                 : withExpected(finding.with("line", line), fault.getExpectedTokens(), offending);
@@ -98,6 +98,15 @@ final class SyntaxMessages {
     private Diagnostic openBrace(GambrelParser.BlockContext block) {
         return report.finding(SyntaxCode.OPEN_BRACE, offsets.of(block.getStart()))
                 .help("Put a closing brace } on a line of its own where this cut ends.");
+    }
+
+    private static boolean stops(Token offending) {
+        return offending.getType() == GambrelLexer.NEWLINE || offending.getType() == Token.EOF;
+    }
+
+    /** The word that does not fit; where a line stops too early, its last one. */
+    private Span where(Parser parser, Token offending) {
+        return stops(offending) ? lastWord(parser, offending) : offsets.of(offending);
     }
 
     private Span lastWord(Parser parser, Token offending) {
