@@ -88,4 +88,13 @@ class ProgramsTest {
         }
         return bytes.toString(StandardCharsets.UTF_8);
     }
+
+    @Test
+    void the_word_of_an_order_is_looked_up_in_the_catalogue() {
+        assertEquals("""
+                hindquarter / rump and loin / sirloin butt: UNECE 2090, Handbook of Australian Meat 2090, IMPS 182
+                hindquarter / rump and loin / short loin / striploin: UNECE 2140, Handbook of Australian Meat 2140, IMPS 180
+                """, CutInTheCatalogue.meanings("cattle", "sirloin"));
+        assertEquals("", CutInTheCatalogue.meanings("goat", "leg"));
+    }
 }
