@@ -67,8 +67,9 @@ final class PartLowering {
         TradeName name = name(located.line());
         Share share = share(located, clauses, above);
         Home home = home(clauses, homeUnlessDamaged(located));
+        List<TradeName> after = BenchLowering.after(clauses);
         clauses.finish();
-        return new Part.Bone(name, bones(name), share, home);
+        return new Part.Bone(name, bones(name), share, home, after);
     }
 
     /** "femur and patella" is two bones. */
@@ -116,8 +117,9 @@ final class PartLowering {
     private Part trimmed(Located located, Clauses clauses, TrimRule rule, TreePath above) {
         Share share = share(located, clauses, above);
         Home home = home(clauses, homeUnlessDamaged(located));
+        List<TradeName> after = BenchLowering.after(clauses);
         clauses.finish();
-        return new Part.Trim(name(located.line()), rule, share, home);
+        return new Part.Trim(name(located.line()), rule, share, home, after);
     }
 
     private Part loss(Located located, TreePath above) {

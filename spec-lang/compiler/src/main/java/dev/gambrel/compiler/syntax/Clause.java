@@ -9,7 +9,33 @@ import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.List;
 
 /** Something that a line says besides its name. */
-public sealed interface Clause {
+public sealed interface Clause
+        permits Clause.Figures,
+                Clause.Count,
+                Clause.Bones,
+                Clause.Ribs,
+                Clause.Cites,
+                Clause.Lean,
+                Clause.Kind,
+                Clause.Also,
+                Clause.Remainder,
+                Clause.Between,
+                Clause.Loss,
+                Clause.Citation,
+                Clause.Words,
+                Clause.Arrow,
+                Clause.FatLimit,
+                Clause.GlandMark,
+                Clause.Text,
+                Clause.Numbers,
+                Clause.ForSpecies,
+                Clause.Basis,
+                Clause.Item,
+                Clause.Tools,
+                Clause.At,
+                Clause.Region,
+                PortionClause,
+                BenchClause {
     /**
      * Where it is written.
      *

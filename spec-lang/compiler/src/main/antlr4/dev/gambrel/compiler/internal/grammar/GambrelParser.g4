@@ -49,8 +49,10 @@ simpleStatement
     | SQUARE OFF figure? tail                          # squareLine
     | LOSS name figure? tail                           # lossLine
     | REST tail                                        # restLine
-    | PORTION name figure? tail                        # portionLine
+    | PORTION name (figure THICK?)? tail               # portionLine
     | SEPARATE tools? landmark?                        # separateLine
+    | SCORE name                                       # scoreLine
+    | LEAVE name STRING?                               # leaveLine
     | REFERENCE name itemNumber (EDITION NUMBER)? tail # referenceLine
     | NOTE STRING                                      # noteLine
     | CONTAINS name (COMMA NEWLINE* name)*             # containsLine
@@ -63,7 +65,7 @@ unknownStatement
     : ~(
         LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
         | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
-        | PUBLISHED | NEWLINE | LBRACE | RBRACE
+        | PUBLISHED | SCORE | LEAVE | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
 
@@ -71,8 +73,8 @@ unknownStatement
 tail: (COMMA NEWLINE* clause)* (ARROW name (COMMA NEWLINE* clause)*)?;
 
 clause
-    : figure                                                             # figureClause
-    | (ONE | TWO) PER CARCASS                                            # countClause
+    : figure (THICK | RIBS)?                                             # figureClause
+    | (ONE PER CARCASS | TWO (PER CARCASS | PEOPLE))                     # countClause
     | BONE IN                                                            # boneInClause
     | BONE_IN                                                            # boneInClause
     | PART BONED                                                         # partBonedClause
@@ -83,7 +85,23 @@ clause
     | (SALEABLE | BY_PRODUCT | WASTE)                                    # kindClause
     | ALSO name (LPAREN name (COMMA name)* RPAREN)?                      # alsoClause
     | REMAINDER ARROW name                                               # remainderClause
-    | BETWEEN quantity AND quantity                                      # betweenClause
+    | BETWEEN quantity AND quantity THICK?                               # betweenClause
+    | AT (LEAST | MOST) quantity (THICK | FROM name)?                    # boundClause
+    | INTO NUMBER                                                        # numberClause
+    | (WEIGHT | THICKNESS) RULES                                         # precedenceClause
+    | SMALLEST quantity                                                  # smallestClause
+    | END PIECES figure? ARROW name                                      # endPiecesClause
+    | KERF quantity                                                      # kerfClause
+    | LENGTH figure                                                      # lengthClause
+    | (ACROSS | ALONG) name                                              # directionClause
+    | TIED (NUMBER TIMES | EVERY quantity)                               # tiedClause
+    | NETTED quantity                                                    # nettedClause
+    | PACKED (ONE | TWO | NUMBER) TO name                                # packedClause
+    | TARE name quantity                                                 # tareClause
+    | AFTER name                                                         # afterClause
+    | PAIR MATCHED (WITHIN quantity)?                                    # matchedClause
+    | PLANED                                                             # planedClause
+    | PRACTICALLY FREE                                                   # practicallyFreeClause
     | LOSS name figure?                                                  # lossClause
     | (PUBLISHED | MEASURED | JUDGEMENT | MEMORY | COMMON PRACTICE) STRING # sourceKindClause
     | WORD name?                                                         # wordsClause
@@ -106,11 +124,15 @@ fatLimit: (TO | AND) AT MOST quantity (AT ANY POINT | ON AVERAGE);
 tools: BY WORD (AND WORD)*;
 
 landmark
-    : BETWEEN point AND point # betweenLandmark
-    | AT name                 # atLandmark
-    | ALONG name              # alongLandmark
-    | STRING                  # wordsLandmark
+    : BETWEEN point AND point                  # betweenLandmark
+    | AT name (quantity FROM name)?            # atLandmark
+    | ALONG name                               # alongLandmark
+    | PARALLEL TO name                         # parallelLandmark
+    | distance (COMMA NEWLINE* distance)*      # distanceLandmark
+    | STRING                                   # wordsLandmark
     ;
+
+distance: quantity FROM name;
 
 point
     : THE? (
@@ -133,6 +155,9 @@ name
         | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
         | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
         | TWO | VERTEBRA | VISUAL | WASTE
+        | SCORE | LEAVE | ACROSS | AFTER | END | EVERY | FREE | INTO | KERF | LEAST | LENGTH | MATCHED | NETTED | PACKED
+        | PAIR | PARALLEL | PEOPLE | PIECES | PLANED | PRACTICALLY | RULES | SMALLEST | TARE | THICK | THICKNESS | TIED
+        | TIMES | WEIGHT | WITHIN
     )+
     | STRING
     ;
