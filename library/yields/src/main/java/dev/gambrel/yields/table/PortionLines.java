@@ -1,5 +1,7 @@
 package dev.gambrel.yields.table;
 
+import dev.gambrel.quantity.Expected;
+import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Fewest;
@@ -8,6 +10,7 @@ import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Portioning;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The lines of the portions. */
@@ -27,7 +30,7 @@ final class PortionLines {
                     number(portion, portion.expectedNumberFromAll()),
                     chances(portion),
                     weight(portion.expectedRemainder(), figures),
-                    PartLines.goesTo(portion.from().portion().remainder()));
+                    remainderTo(portion));
         }
         grid.print(out);
         out.append("What portioning leaves over is counted above with the cut that it is cut from.\n");
@@ -41,16 +44,21 @@ final class PortionLines {
     }
 
     private static String size(Portion portion) {
-        String size = portion.name().text();
-        if (portion.aim() instanceof Aim.Number into) {
-            return size + " into " + into.number();
+        String name = portion.name().text();
+        Optional<Expected> weight = portion.aim().targetWeight();
+        Optional<Expected> thickness = portion.aim().targetThickness();
+        if (weight.isPresent() && thickness.isPresent()) {
+            return name + " " + weight.get() + ", " + thickness.get() + " thick";
+        } else if (portion.aim() instanceof Aim.Number into) {
+            return name + " into " + into.number();
         }
-        if (portion.aim().targetWeight().isPresent()) {
-            size += " " + portion.aim().targetWeight().get();
-        }
-        return portion.aim().targetThickness().isPresent()
-                ? size + " " + portion.aim().targetThickness().get() + " thick"
-                : size;
+        return name + " " + weight.map(Expected::toString).orElseGet(() -> thickness.orElseThrow() + " thick");
+    }
+
+    /** What is divided into a number leaves nothing. */
+    static String remainderTo(PortionYield portion) {
+        Home home = portion.from().portion().remainder();
+        return portion instanceof Divided && home instanceof Home.NotStated ? "" : PartLines.goesTo(home);
     }
 
     static String weight(OptionalDouble kilograms, Figures figures) {

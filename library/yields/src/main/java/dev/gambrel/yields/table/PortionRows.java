@@ -34,8 +34,7 @@ final class PortionRows {
         if (portion.lostToKerf().isPresent()) {
             lines.add(line(name + ": lost to kerf", "", portion.lostToKerf(), "", "lost"));
         }
-        String remainder = PartLines.goesTo(portion.from().portion().remainder());
-        lines.add(line(name + ": left", "", portion.expectedRemainder(), "", remainder));
+        lines.add(line(name + ": left", "", portion.expectedRemainder(), "", PortionLines.remainderTo(portion)));
         return lines;
     }
 

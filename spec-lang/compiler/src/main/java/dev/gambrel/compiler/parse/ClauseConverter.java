@@ -58,11 +58,20 @@ final class ClauseConverter {
 
     private Clause figure(FigureClauseContext context, Span span) {
         if (context.THICK() != null) {
-            return new PortionClause.Thick(figures.figure(context.figure()), span);
+            return new PortionClause.Thick(figures.figure(context.expectation()), span);
+        } else if (context.RIBS() != null) {
+            return new BenchClause.RibCount(figures.figure(context.expectation()), span);
         }
-        return context.RIBS() != null
-                ? new BenchClause.RibCount(figures.figure(context.figure()), span)
-                : figure(context.figure());
+        List<Name> of = context.name() == null ? List.of() : List.of(names.name(context.name()));
+        return new Clause.Figures(figures.figure(context.expectation(), of, span), span);
+    }
+
+    /** What is said of a portion's size right after its name. */
+    Clause size(PortionLineContext context) {
+        Figure figure = figures.figure(context.expectation());
+        return context.THICK() != null
+                ? new PortionClause.Thick(figure, figure.span())
+                : new Clause.Figures(figure, figure.span());
     }
 
     Clause fatLimit(FatLimitContext context) {

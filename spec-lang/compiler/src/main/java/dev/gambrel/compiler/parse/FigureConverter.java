@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.internal.grammar.GambrelParser.ExpectationContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FigureContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.NumberContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.QuantityContext;
@@ -37,14 +38,23 @@ final class FigureConverter {
     }
 
     Figure figure(FigureContext context) {
+        List<Name> of = context.name() == null ? List.of() : List.of(names.name(context.name()));
+        return figure(context.expectation(), of, offsets.of(context));
+    }
+
+    /** What is expected, with what it is a share of. */
+    Figure figure(ExpectationContext context, List<Name> of, Span span) {
         List<QuantityContext> quantities = context.quantity();
         Figure.More more = new Figure.More.Nothing();
         if (quantities.size() > 1) {
             Amount second = amount(quantities.get(1));
             more = context.PLUS_MINUS() != null ? new Figure.More.PlusMinus(second) : new Figure.More.UpTo(second);
         }
-        List<Name> of = context.name() == null ? List.of() : List.of(names.name(context.name()));
-        return new Figure(amount(quantities.get(0)), more, of, offsets.of(context));
+        return new Figure(amount(quantities.get(0)), more, of, span);
+    }
+
+    Figure figure(ExpectationContext context) {
+        return figure(context, List.of(), offsets.of(context));
     }
 
     Amount amount(QuantityContext context) {

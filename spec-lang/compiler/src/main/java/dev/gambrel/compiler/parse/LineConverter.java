@@ -5,7 +5,6 @@ import dev.gambrel.compiler.internal.grammar.GambrelParser.*;
 import dev.gambrel.compiler.parse.StatementConverter.Line;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Name;
-import dev.gambrel.compiler.syntax.PortionClause;
 import dev.gambrel.text.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,8 +55,8 @@ final class LineConverter {
             return square(c);
         } else if (line instanceof VertebraeLineContext c) {
             return plain(c, region(c.WORD()));
-        } else if (line instanceof PortionLineContext c && c.THICK() != null) {
-            return thick(plain(c, List.of()));
+        } else if (line instanceof PortionLineContext c) {
+            return plain(c, whole.of(c.expectation()) ? List.of(clauses.size(c)) : List.of());
         } else if (line instanceof LeaveLineContext c) {
             return plain(c, text(c.STRING()));
         }
@@ -86,15 +85,6 @@ final class LineConverter {
             }
         }
         return new Line(found, said);
-    }
-
-    /** Of a portion whose first figure is a thickness and no weight. */
-    private static Line thick(Line line) {
-        List<Clause> said = new ArrayList<>(line.clauses());
-        if (!said.isEmpty() && said.get(0) instanceof Clause.Figures figures) {
-            said.set(0, new PortionClause.Thick(figures.figure(), figures.span()));
-        }
-        return new Line(line.names(), said);
     }
 
     private Line specification(SpecificationLineContext c) {

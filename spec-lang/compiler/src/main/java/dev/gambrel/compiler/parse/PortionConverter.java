@@ -35,12 +35,12 @@ final class PortionConverter {
         } else if (clause instanceof SmallestClauseContext c) {
             return Optional.of(new PortionClause.Smallest(figures.amount(c.quantity()), span));
         } else if (clause instanceof EndPiecesClauseContext c) {
-            List<Figure> weight = whole.of(c.figure()) ? List.of(figures.figure(c.figure())) : List.of();
+            List<Figure> weight = whole.of(c.expectation()) ? List.of(figures.figure(c.expectation())) : List.of();
             return Optional.of(new PortionClause.EndPieces(weight, names.name(c.name()), span));
         } else if (clause instanceof KerfClauseContext c) {
             return Optional.of(new PortionClause.Kerf(figures.amount(c.quantity()), span));
         } else if (clause instanceof LengthClauseContext c) {
-            return Optional.of(new PortionClause.Length(figures.figure(c.figure()), span));
+            return Optional.of(new PortionClause.Length(figures.figure(c.expectation()), span));
         } else if (clause instanceof DirectionClauseContext) {
             return Optional.of(new PortionClause.Direction(names.slice(span), span));
         }

@@ -53,7 +53,10 @@ public final class OrderOfWork implements Rule {
                 .with("part", part.name())
                 .with("after", after)
                 .with("cut", site.name());
-        return Findings.suggest(finding, after, beside.keySet());
+        List<TradeName> others = beside.keySet().stream()
+                .filter(name -> !name.equals(part.name()))
+                .toList();
+        return Findings.suggest(finding, after, others);
     }
 
     private static Diagnostic goesRound(Site site, List<TradeName> stuck) {

@@ -49,7 +49,7 @@ simpleStatement
     | SQUARE OFF figure? tail                          # squareLine
     | LOSS name figure? tail                           # lossLine
     | REST tail                                        # restLine
-    | PORTION name (figure THICK?)? tail               # portionLine
+    | PORTION name (expectation THICK?)? tail          # portionLine
     | SEPARATE tools? landmark?                        # separateLine
     | SCORE name                                       # scoreLine
     | LEAVE name STRING?                               # leaveLine
@@ -73,7 +73,7 @@ unknownStatement
 tail: (COMMA NEWLINE* clause)* (ARROW name (COMMA NEWLINE* clause)*)?;
 
 clause
-    : figure (THICK | RIBS)?                                             # figureClause
+    : expectation (OF name | THICK | RIBS)?                              # figureClause
     | (ONE PER CARCASS | TWO (PER CARCASS | PEOPLE))                     # countClause
     | BONE IN                                                            # boneInClause
     | BONE_IN                                                            # boneInClause
@@ -90,9 +90,9 @@ clause
     | INTO NUMBER                                                        # numberClause
     | (WEIGHT | THICKNESS) RULES                                         # precedenceClause
     | SMALLEST quantity                                                  # smallestClause
-    | END PIECES figure? ARROW name                                      # endPiecesClause
+    | END PIECES expectation? ARROW name                                 # endPiecesClause
     | KERF quantity                                                      # kerfClause
-    | LENGTH figure                                                      # lengthClause
+    | LENGTH expectation                                                 # lengthClause
     | (ACROSS | ALONG) name                                              # directionClause
     | TIED (NUMBER TIMES | EVERY quantity)                               # tiedClause
     | NETTED quantity                                                    # nettedClause
@@ -108,7 +108,9 @@ clause
     ;
 
 // Figures
-figure: quantity ((PLUS_MINUS | TO) quantity)? (OF name)?;
+figure: expectation (OF name)?;
+
+expectation: quantity ((PLUS_MINUS | TO) quantity)?;
 
 quantity: number (unit (number unit?)?)?;
 
