@@ -2,6 +2,7 @@ package dev.gambrel.yields.table;
 
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Limit;
 import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.portions.MuscleArea;
@@ -80,6 +81,9 @@ final class EachPortionLines {
             out.append(
                             "Slices are counted along the length stated: n of them need n thicknesses and n - 1 kerfs. The piece is\n")
                     .append("taken as equally thick all along.\n");
+        }
+        if (portions.stream().anyMatch(p -> !(p.from().portion().endPieces() instanceof Portion.EndPieces.NotStated))) {
+            out.append("What is left of a piece has its end pieces in it.\n");
         }
         if (portions.stream().anyMatch(p -> !p.from().portion().finish().tares().isEmpty())) {
             out.append("Tare is not meat and is in no weight here.\n");

@@ -18,6 +18,11 @@ final class FinishWords {
         if (portion.acceptance().precedence() != Precedence.NOT_STATED) {
             words.add(portion.acceptance().precedence().words() + " rules");
         }
+        if (portion.endPieces() instanceof Portion.EndPieces.Weighed ends) {
+            words.add("end pieces " + ends.weight() + " to " + PartLines.goesTo(ends.home()));
+        } else if (portion.endPieces() instanceof Portion.EndPieces.Sent ends) {
+            words.add("end pieces to " + PartLines.goesTo(ends.home()));
+        }
         Finish.Binding binding = portion.finish().binding();
         if (binding instanceof Finish.Binding.Tied tied) {
             words.add("tied " + tied.times() + " times");

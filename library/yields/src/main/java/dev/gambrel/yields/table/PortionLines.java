@@ -50,7 +50,7 @@ final class PortionLines {
         if (weight.isPresent() && thickness.isPresent()) {
             return name + " " + weight.get() + ", " + thickness.get() + " thick";
         } else if (portion.aim() instanceof Aim.Number into) {
-            return name + " into " + into.number();
+            return name + (into.number() == 1 ? " whole" : " into " + into.number());
         }
         return name + " " + weight.map(Expected::toString).orElseGet(() -> thickness.orElseThrow() + " thick");
     }

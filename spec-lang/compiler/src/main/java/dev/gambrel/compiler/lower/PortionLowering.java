@@ -22,7 +22,7 @@ import java.util.Optional;
 /** A portion line. */
 final class PortionLowering {
     private static final String HELP =
-            "Write a weight after its name, such as 180 g, a thickness, such as 25 mm thick, or after a comma into 2.";
+            "Write a weight after its name, such as 180 g, a thickness, such as 25 mm thick, or after a comma whole, halved or into 3.";
 
     private final FileReport report;
     private final FigureReader figures;

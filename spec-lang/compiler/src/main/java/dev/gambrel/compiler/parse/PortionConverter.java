@@ -28,7 +28,10 @@ final class PortionConverter {
         if (clause instanceof BoundClauseContext c) {
             return Optional.of(bound(c, span));
         } else if (clause instanceof NumberClauseContext c) {
-            return Optional.of(new PortionClause.Into(c.NUMBER().getText(), span));
+            String number = c.WHOLE() != null
+                    ? "1"
+                    : c.HALVED() != null ? "2" : c.NUMBER().getText();
+            return Optional.of(new PortionClause.Into(number, span));
         } else if (clause instanceof PrecedenceClauseContext c) {
             return Optional.of(
                     new PortionClause.Rules(c.WEIGHT() != null ? Precedence.WEIGHT : Precedence.THICKNESS, span));

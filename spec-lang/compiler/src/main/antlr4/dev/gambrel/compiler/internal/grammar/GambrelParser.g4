@@ -87,7 +87,7 @@ clause
     | REMAINDER ARROW name                                               # remainderClause
     | BETWEEN quantity AND quantity THICK?                               # betweenClause
     | AT (LEAST | MOST) quantity (THICK | FROM name)?                    # boundClause
-    | INTO NUMBER                                                        # numberClause
+    | (INTO NUMBER | WHOLE | HALVED)                                     # numberClause
     | (WEIGHT | THICKNESS) RULES                                         # precedenceClause
     | SMALLEST quantity                                                  # smallestClause
     | END PIECES expectation? ARROW name                                 # endPiecesClause
@@ -157,9 +157,9 @@ name
         | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
         | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
         | TWO | VERTEBRA | VISUAL | WASTE
-        | SCORE | LEAVE | ACROSS | AFTER | END | EVERY | FREE | INTO | KERF | LEAST | LENGTH | MATCHED | NETTED | PACKED
+        | SCORE | LEAVE | ACROSS | AFTER | END | EVERY | FREE | HALVED | INTO | KERF | LEAST | LENGTH | MATCHED | NETTED | PACKED
         | PAIR | PARALLEL | PEOPLE | PIECES | PLANED | PRACTICALLY | RULES | SMALLEST | TARE | THICK | THICKNESS | TIED
-        | TIMES | WEIGHT | WITHIN
+        | TIMES | WEIGHT | WHOLE | WITHIN
     )+
     | STRING
     ;
