@@ -31,5 +31,37 @@ public enum Aspect {
     /** The carcass weight band. */
     BAND,
     /** A step between two bases. */
-    STEP
+    STEP,
+    /** How thick a portion is meant to be. */
+    THICKNESS,
+    /** The thicknesses that are accepted. */
+    THICKNESS_LIMIT,
+    /** Which of weight and thickness rules. */
+    PRECEDENCE,
+    /** How many portions. */
+    NUMBER,
+    /** How many portions there must be at the least. */
+    FEWEST,
+    /** What saw or knife takes at each cut. */
+    KERF,
+    /** The length that is sliced. */
+    LENGTH,
+    /** The smallest piece that still counts as a portion. */
+    SMALLEST,
+    /** The first and the last slice. */
+    END_PIECES,
+    /** How a joint is tied or netted. */
+    BINDING,
+    /** How many are packed together. */
+    PACK,
+    /** What is weighed and is not meat. */
+    TARE,
+    /** How alike left and right must be. */
+    MATCHING,
+    /** How many ribs a cut has. */
+    RIB_COUNT,
+    /** Tissue that is scored or left. */
+    TREATMENT,
+    /** What comes off before a part. */
+    TURN
 }

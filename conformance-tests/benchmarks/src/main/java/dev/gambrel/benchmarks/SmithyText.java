@@ -130,7 +130,8 @@ final class SmithyText {
     }
 
     private static String portion(Portion portion) {
-        Expected.PlusMinus weight = (Expected.PlusMinus) portion.target();
+        Expected.PlusMinus weight =
+                (Expected.PlusMinus) portion.aim().targetWeight().orElseThrow();
         return "{ name: " + quoted(portion.name().text()) + ", weight: \"" + weight.value() + "\", deviation: \""
                 + weight.deviation() + "\", remainder: " + stream(portion.remainder()) + " }";
     }

@@ -121,7 +121,8 @@ final class YamlText {
     }
 
     private static String portion(Portion portion) {
-        Expected.PlusMinus weight = (Expected.PlusMinus) portion.target();
+        Expected.PlusMinus weight =
+                (Expected.PlusMinus) portion.aim().targetWeight().orElseThrow();
         return "{name: " + portion.name() + ", weight: " + weight.value() + ", deviation: " + weight.deviation()
                 + ", remainder: " + stream(portion.remainder()) + "}";
     }

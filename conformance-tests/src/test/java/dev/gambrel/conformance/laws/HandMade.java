@@ -23,6 +23,7 @@ import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.SkeletonPoint;
+import dev.gambrel.tree.portion.Limit;
 import java.util.Arrays;
 import java.util.List;
 
@@ -90,10 +91,10 @@ final class HandMade {
     }
 
     static Part portioned(Home remainder, String grams, Part... parts) {
-        Portion steak = new Portion(
+        Portion steak = Portion.byWeight(
                 name("steak"),
                 new Expected.Mean(of(grams, Unit.GRAM)),
-                new Portion.Range.Stated(of("170", Unit.GRAM), of("190", Unit.GRAM)),
+                new Limit.Between(of("170", Unit.GRAM), of("190", Unit.GRAM)),
                 remainder);
         return cut("joint", share("10"), Description.NONE, new Home.Product(), List.of(steak), parts);
     }

@@ -7,6 +7,7 @@ import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.bench.Bench;
 import java.util.Comparator;
 import java.util.List;
 
@@ -40,7 +41,8 @@ final class Unordered {
                 sorted(d.separations()),
                 sorted(d.references()),
                 sorted(d.otherNames()),
-                sorted(d.notes()));
+                sorted(d.notes()),
+                of(d.bench()));
         return new Cut(
                 cut.name(),
                 cut.pieces(),
@@ -49,6 +51,11 @@ final class Unordered {
                 parts(cut.parts()),
                 cut.home(),
                 sorted(cut.portions()));
+    }
+
+    private static Bench of(Bench bench) {
+        return new Bench(
+                bench.matching(), bench.ribs(), sorted(bench.treatments()), sorted(bench.after()), bench.people());
     }
 
     private static Species of(Species species) {

@@ -33,6 +33,11 @@ public record Cut(
         portions = List.copyOf(portions);
     }
 
+    @Override
+    public List<TradeName> after() {
+        return description.bench().after();
+    }
+
     /**
      * Whether the parts are all of it.
      *

@@ -3,6 +3,7 @@ package dev.gambrel.tree;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.Reference;
+import dev.gambrel.tree.bench.Bench;
 import java.util.List;
 
 /**
@@ -14,6 +15,7 @@ import java.util.List;
  * @param references numbers in published schemes
  * @param otherNames what it is called elsewhere
  * @param notes free words that no rule reads
+ * @param bench what the bench is told besides
  */
 public record Description(
         BoneState boneState,
@@ -21,7 +23,8 @@ public record Description(
         List<Separation> separations,
         List<Reference> references,
         List<OtherName> otherNames,
-        List<String> notes) {
+        List<String> notes,
+        Bench bench) {
     /** Nothing said. */
     public static final Description NONE =
             new Description(BoneState.NOT_STATED, List.of(), List.of(), List.of(), List.of(), List.of());
@@ -33,5 +36,25 @@ public record Description(
         references = List.copyOf(references);
         otherNames = List.copyOf(otherNames);
         notes = List.copyOf(notes);
+    }
+
+    /**
+     * A description that tells the bench nothing more.
+     *
+     * @param boneState whether bone is left in
+     * @param contents bones and muscles that it is said to contain
+     * @param separations where and with what it is parted
+     * @param references numbers in published schemes
+     * @param otherNames what it is called elsewhere
+     * @param notes free words that no rule reads
+     */
+    public Description(
+            BoneState boneState,
+            List<TradeName> contents,
+            List<Separation> separations,
+            List<Reference> references,
+            List<OtherName> otherNames,
+            List<String> notes) {
+        this(boneState, contents, separations, references, otherNames, notes, Bench.NONE);
     }
 }

@@ -1,7 +1,10 @@
 package dev.gambrel.tree;
 
+import dev.gambrel.quantity.Dimension;
+import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.anatomy.SkeletonPoint;
+import java.util.List;
 
 /** Where a cut is made. */
 public sealed interface Landmark {
@@ -34,6 +37,51 @@ public sealed interface Landmark {
      * @param line as written
      */
     record Along(TradeName line) implements Landmark {}
+
+    /**
+     * At a distance: one all along, or one at each end with a straight line between.
+     *
+     * @param ends one distance, or two
+     */
+    record AtDistance(List<End> ends) implements Landmark {
+        /** Copies the list. */
+        public AtDistance {
+            ends = List.copyOf(ends);
+        }
+    }
+
+    /**
+     * How far from something the cut is made.
+     *
+     * @param distance a length
+     * @param atMost whether it is a limit, itself accepted, and not the distance itself
+     * @param from what it is measured from: "the eye"
+     * @param at at which end: "the rib end"; empty where it is the same all along
+     */
+    record End(Quantity distance, boolean atMost, TradeName from, String at) {
+        /**
+         * Checks the dimension.
+         *
+         * @throws IllegalArgumentException if the distance is no length
+         */
+        public End {
+            distance.measuring(Dimension.LENGTH);
+        }
+    }
+
+    /**
+     * Parallel to a line.
+     *
+     * @param line as written
+     */
+    record ParallelTo(TradeName line) implements Landmark {}
+
+    /**
+     * At right angles to a line.
+     *
+     * @param line as written
+     */
+    record RightAnglesTo(TradeName line) implements Landmark {}
 
     /**
      * In free words that no rule reads.

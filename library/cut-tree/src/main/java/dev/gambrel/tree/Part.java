@@ -27,17 +27,40 @@ public sealed interface Part permits Cut, Part.Bone, Part.Trim, Part.Loss, Part.
     Home home();
 
     /**
+     * What comes off before it. The order of work does not alter the tree.
+     *
+     * @return names of parts beside it; empty where nothing was said
+     */
+    default List<TradeName> after() {
+        return List.of();
+    }
+
+    /**
      * One or more bones taken out and weighed together.
      *
      * @param name as written: "femur and patella"
      * @param bones each bone by name
      * @param share per cent of the cut above
      * @param home where they go
+     * @param after what comes off before them
      */
-    record Bone(TradeName name, List<TradeName> bones, Share share, Home home) implements Part {
-        /** Copies the list. */
+    record Bone(TradeName name, List<TradeName> bones, Share share, Home home, List<TradeName> after) implements Part {
+        /** Copies the lists. */
         public Bone {
             bones = List.copyOf(bones);
+            after = List.copyOf(after);
+        }
+
+        /**
+         * Bones of whose turn nothing is said.
+         *
+         * @param name as written: "femur and patella"
+         * @param bones each bone by name
+         * @param share per cent of the cut above
+         * @param home where they go
+         */
+        public Bone(TradeName name, List<TradeName> bones, Share share, Home home) {
+            this(name, bones, share, home, List.of());
         }
     }
 
@@ -48,8 +71,26 @@ public sealed interface Part permits Cut, Part.Bone, Part.Trim, Part.Loss, Part.
      * @param rule what is done
      * @param share per cent of the cut above; where it is not stated the weight stays in what is left
      * @param home where it goes
+     * @param after what comes off before it
      */
-    record Trim(TradeName name, TrimRule rule, Share share, Home home) implements Part {}
+    record Trim(TradeName name, TrimRule rule, Share share, Home home, List<TradeName> after) implements Part {
+        /** Copies the list. */
+        public Trim {
+            after = List.copyOf(after);
+        }
+
+        /**
+         * A trim of whose turn nothing is said.
+         *
+         * @param name as written: "fat", "silverskin"
+         * @param rule what is done
+         * @param share per cent of the cut above
+         * @param home where it goes
+         */
+        public Trim(TradeName name, TrimRule rule, Share share, Home home) {
+            this(name, rule, share, home, List.of());
+        }
+    }
 
     /**
      * Weight that is gone: drip, saw dust, evaporation.

@@ -11,12 +11,34 @@ public sealed interface TrimRule {
      * Fat taken down to a cover.
      *
      * @param limits each limit is a rule of its own; empty where none was written
+     * @param finish how the cover is left and measured
      */
-    record FatCover(List<FatLimit> limits) implements TrimRule {
+    record FatCover(List<FatLimit> limits, FatFinish finish) implements TrimRule {
         /** Copies the list. */
         public FatCover {
             limits = List.copyOf(limits);
         }
+
+        /**
+         * Limits and nothing more.
+         *
+         * @param limits each limit is a rule of its own
+         */
+        public FatCover(List<FatLimit> limits) {
+            this(limits, FatFinish.NONE);
+        }
+    }
+
+    /**
+     * How a fat cover is left and measured.
+     *
+     * @param planed whether it is measured over hollows as if they were filled level: what stands above is planed off
+     * @param practicallyFree whether next to no fat is left on
+     * @param measured where it is measured, in words; empty where nothing was said
+     */
+    record FatFinish(boolean planed, boolean practicallyFree, String measured) {
+        /** Nothing said. */
+        public static final FatFinish NONE = new FatFinish(false, false, "");
     }
 
     /**

@@ -6,6 +6,7 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.portion.Limit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -141,8 +142,8 @@ public record Sheet(Carcass carcass, Species species, List<Stream> streams, List
 
     /** A portion by weight in grams, accepted from one weight to another, its remainder diced. */
     public static Portion portion(String grams, String low, String high) {
-        Portion.Range range = new Portion.Range.Stated(Quantity.of(low, Unit.GRAM), Quantity.of(high, Unit.GRAM));
-        return new Portion(name("steak"), new Expected.Mean(Quantity.of(grams, Unit.GRAM)), range, to("diced"));
+        Limit range = new Limit.Between(Quantity.of(low, Unit.GRAM), Quantity.of(high, Unit.GRAM));
+        return Portion.byWeight(name("steak"), new Expected.Mean(Quantity.of(grams, Unit.GRAM)), range, to("diced"));
     }
 
     public static Home to(String stream) {

@@ -7,6 +7,9 @@ import dev.gambrel.tree.Separation;
 import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.Reference;
 import dev.gambrel.tree.anatomy.SkeletonPoint;
+import dev.gambrel.tree.bench.Bench;
+import dev.gambrel.tree.bench.Matching;
+import dev.gambrel.tree.bench.Treatment;
 import java.util.Optional;
 
 /** Writes what a cut is, what it is called elsewhere, and where and with what it is parted from its neighbours. */
@@ -24,7 +27,35 @@ final class DescriptionWriter {
                 .putUnlessEmpty("separations", description.separations(), DescriptionWriter::separation)
                 .putUnlessEmpty("references", description.references(), DescriptionWriter::reference)
                 .putUnlessEmpty("otherNames", description.otherNames(), DescriptionWriter::otherName)
-                .putUnlessEmpty("notes", description.notes()));
+                .putUnlessEmpty("notes", description.notes())
+                .putIfStated("bench", bench(description.bench())));
+    }
+
+    private static Optional<Canonical> bench(Bench bench) {
+        if (bench.equals(Bench.NONE)) {
+            return Optional.empty();
+        }
+        Canonical.Fields fields = Canonical.fields().putIfStated("matching", matching(bench.matching()));
+        if (bench.ribs().isStated()) {
+            fields.put("ribs", FigureWriter.count(bench.ribs()));
+        }
+        fields.putUnlessEmpty("treatments", bench.treatments(), DescriptionWriter::treatment)
+                .putUnlessEmpty("after", bench.after());
+        return Optional.of(bench.people() == 1 ? fields : fields.put("people", bench.people()));
+    }
+
+    private static Optional<Canonical> matching(Matching matching) {
+        if (matching instanceof Matching.Within within) {
+            return Optional.of(
+                    Canonical.kind("within").put("difference", FigureWriter.quantity("amount", within.difference())));
+        }
+        return matching instanceof Matching.Alike ? Optional.of(Canonical.kind("alike")) : Optional.empty();
+    }
+
+    private static Canonical treatment(Treatment treatment) {
+        return Canonical.kind(treatment.kind().words())
+                .put("tissue", treatment.tissue())
+                .putUnlessEmpty("reason", treatment.reason());
     }
 
     static Canonical otherName(OtherName other) {
@@ -61,9 +92,25 @@ final class DescriptionWriter {
         if (landmark instanceof Landmark.Along along) {
             return Optional.of(Canonical.kind("along").put("line", along.line()));
         }
+        if (landmark instanceof Landmark.AtDistance distance) {
+            return Optional.of(
+                    Canonical.kind("at distance").putUnlessEmpty("ends", distance.ends(), DescriptionWriter::end));
+        }
+        if (landmark instanceof Landmark.ParallelTo parallel) {
+            return Optional.of(Canonical.kind("parallel to").put("line", parallel.line()));
+        }
+        if (landmark instanceof Landmark.RightAnglesTo across) {
+            return Optional.of(Canonical.kind("at right angles to").put("line", across.line()));
+        }
         return landmark instanceof Landmark.InWords free
                 ? Optional.of(Canonical.kind("in words").put("words", free.words()))
                 : Optional.empty();
+    }
+
+    private static Canonical end(Landmark.End end) {
+        return FigureWriter.quantity(end.atMost() ? "atMost" : "distance", end.distance())
+                .put("from", end.from())
+                .putUnlessEmpty("at", end.at());
     }
 
     private static Canonical point(SkeletonPoint point) {

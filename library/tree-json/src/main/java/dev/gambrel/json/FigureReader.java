@@ -5,11 +5,12 @@ import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
-import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.AnatomicalCount;
 import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.portion.Limit;
+import dev.gambrel.tree.portion.Measure;
 import java.util.Arrays;
 import java.util.function.BiFunction;
 
@@ -70,8 +71,24 @@ final class FigureReader {
         return pair(in, "low", "high", Dimension.WEIGHT, WeightBand.Stated::new);
     }
 
-    static Portion.Range range(ObjectReader in) {
-        return pair(in, "low", "high", Dimension.WEIGHT, Portion.Range.Stated::new);
+    static Limit limit(ObjectReader in, String field, Dimension dimension) {
+        return in.optional(field, new Limit.NotStated(), Readings.object(limit -> limit(limit, dimension)));
+    }
+
+    private static Limit limit(ObjectReader in, Dimension dimension) {
+        if (in.has("atLeast")) {
+            return new Limit.AtLeast(quantity(in, "atLeast", dimension));
+        }
+        return in.has("atMost")
+                ? new Limit.AtMost(quantity(in, "atMost", dimension))
+                : pair(in, "low", "high", dimension, Limit.Between::new);
+    }
+
+    static Measure measure(ObjectReader in, String field, Dimension dimension) {
+        return in.optional(
+                field,
+                new Measure.NotStated(),
+                Readings.object(amount -> new Measure.Stated(quantity(amount, "amount", dimension))));
     }
 
     static PieceCount pieces(ObjectReader in) {

@@ -2,11 +2,12 @@ package dev.gambrel.json;
 
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
-import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.AnatomicalCount;
 import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.portion.Limit;
+import dev.gambrel.tree.portion.Measure;
 import java.util.Optional;
 
 /** Writes figures: quantities, expectations, shares, ranges and counts. */
@@ -60,9 +61,19 @@ final class FigureWriter {
                 : Optional.empty();
     }
 
-    static Optional<Canonical> range(Portion.Range range) {
-        return range instanceof Portion.Range.Stated stated
-                ? Optional.of(pair("low", stated.low(), "high", stated.high()))
+    static Optional<Canonical> limit(Limit limit) {
+        if (limit instanceof Limit.Between between) {
+            return Optional.of(pair("low", between.low(), "high", between.high()));
+        }
+        if (limit instanceof Limit.AtLeast least) {
+            return Optional.of(quantity("atLeast", least.low()));
+        }
+        return limit instanceof Limit.AtMost most ? Optional.of(quantity("atMost", most.high())) : Optional.empty();
+    }
+
+    static Optional<Canonical> measure(Measure measure) {
+        return measure instanceof Measure.Stated stated
+                ? Optional.of(quantity("amount", stated.value()))
                 : Optional.empty();
     }
 

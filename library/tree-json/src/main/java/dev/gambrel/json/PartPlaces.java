@@ -92,6 +92,30 @@ final class PartPlaces {
             case STEP -> Stream.of("carcass/steps", "carcass");
             case LEAN -> Stream.of("streams");
             case SPECIES -> Stream.of("species");
+            default -> benchRoutes(aspect);
+        };
+    }
+
+    /** Of portions, and of what the bench is told. */
+    private static Stream<String> benchRoutes(Aspect aspect) {
+        return switch (aspect) {
+            case THICKNESS -> Stream.of("thickness");
+            case THICKNESS_LIMIT -> Stream.of("thicknessRange");
+            case PRECEDENCE -> Stream.of("rules");
+            case NUMBER -> Stream.of("number");
+            case FEWEST -> Stream.of("fewest");
+            case KERF -> Stream.of("kerf");
+            case LENGTH -> Stream.of("length");
+            case SMALLEST -> Stream.of("smallest");
+            case END_PIECES -> Stream.of("endPieces/home/stream", "endPieces");
+            case BINDING -> Stream.of("binding");
+            case PACK -> Stream.of("pack");
+            case TARE -> Stream.of("tares");
+            case MATCHING -> Stream.of("description/bench/matching");
+            case RIB_COUNT -> Stream.of("description/bench/ribs");
+            case TREATMENT -> Stream.of("description/bench/treatments");
+            case TURN -> Stream.of("description/bench/after", "after");
+            default -> Stream.of();
         };
     }
 

@@ -15,6 +15,20 @@ public record Estimate(double mean, Spread spread) {
     }
 
     /**
+     * A figure as it is written.
+     *
+     * @param written a weight, a length or a share
+     * @return mean and standard deviation in the unit of comparison; the spread is not stated where none is written
+     */
+    public static Estimate of(Expected written) {
+        return new Estimate(
+                written.mean(),
+                written.standardDeviation().isPresent()
+                        ? new Spread.Stated(written.standardDeviation().getAsDouble())
+                        : Spread.NOT_STATED);
+    }
+
+    /**
      * A figure known exactly.
      *
      * @param value the value

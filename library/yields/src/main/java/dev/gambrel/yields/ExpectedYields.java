@@ -5,6 +5,9 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.portion.Aim;
+import dev.gambrel.tree.portion.Measure;
+import dev.gambrel.tree.portion.Slicing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +22,8 @@ import java.util.function.ToDoubleFunction;
 public final class ExpectedYields {
     /** A milligram: what is lighter is no portion. */
     private static final double LIGHTEST_PORTION = 1e-6;
+    /** A micrometre: what is thinner is no slice. */
+    private static final double THINNEST_SLICE = 1e-3;
 
     private final CutTree tree;
     private final CarcassWeight given;
@@ -150,13 +155,13 @@ public final class ExpectedYields {
     }
 
     /**
-     * What each portion comes to, of the cuts that are not divided further. Of several portions written of one cut only the
-     * first is worked out: nothing says how a piece is shared out between them.
+     * The pieces that are portioned, of the cuts that are not divided further. Of several portions written of one cut only
+     * the first is given: nothing says how a piece is shared out between them.
      *
      * @return in the order of the cuts
      */
-    public List<PortionYield> portions() {
-        List<PortionYield> found = new ArrayList<>();
+    public List<PortionedPiece> portions() {
+        List<PortionedPiece> found = new ArrayList<>();
         if (carcass().isEnd()) {
             return found;
         }
@@ -164,7 +169,7 @@ public final class ExpectedYields {
         return found;
     }
 
-    private static void addPortions(List<Part> parts, List<YieldRow> rows, List<PortionYield> found) {
+    private static void addPortions(List<Part> parts, List<YieldRow> rows, List<PortionedPiece> found) {
         for (int i = 0; i < parts.size(); i++) {
             if (parts.get(i) instanceof Cut cut) {
                 YieldRow row = rows.get(i);
@@ -178,12 +183,33 @@ public final class ExpectedYields {
         }
     }
 
-    private static void addPortion(YieldRow finished, Portion portion, List<PortionYield> found) {
-        double target = portion.target().mean();
+    private static void addPortion(YieldRow finished, Portion portion, List<PortionedPiece> found) {
         finished.onePiece()
-                .filter(piece -> target >= LIGHTEST_PORTION)
-                .map(piece ->
-                        new PortionYield(finished.path(), portion, finished.pieces(), new Portioning(piece, target)))
+                .filter(piece -> isSomething(portion))
+                .map(piece -> new PortionedPiece(finished.path(), portion, finished.pieces(), piece))
                 .ifPresent(found::add);
+    }
+
+    /** What a tree that keeps the rules never says is not worked out. */
+    private static boolean isSomething(Portion portion) {
+        boolean counts = !(portion.aim() instanceof Aim.Number into) || into.number() > 0;
+        boolean loses = portion.slicing().kerf() instanceof Measure.Stated kerf
+                && kerf.value().amount().signum() < 0;
+        boolean endless = portion.slicing().length() instanceof Slicing.Length.Stated length
+                && length.expected().mean() <= 0;
+        boolean ends = portion.endPieces() instanceof Portion.EndPieces.Weighed weighed
+                && weighed.weight().mean() < 0;
+        return counts
+                && !loses
+                && !endless
+                && !ends
+                && portion.aim()
+                        .targetWeight()
+                        .filter(w -> w.mean() < LIGHTEST_PORTION)
+                        .isEmpty()
+                && portion.aim()
+                        .targetThickness()
+                        .filter(t -> t.mean() < THINNEST_SLICE)
+                        .isEmpty();
     }
 }

@@ -20,6 +20,7 @@ import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.portion.Limit;
 import java.util.List;
 
 /** Cutting sheets for tests, written short: shares as "33.0", "33.0 ± 0.9", "31.2 to 34.8" or "" for not stated. */
@@ -77,11 +78,8 @@ public final class Sheet {
     }
 
     public static Cut portioned(Cut cut, String portion, String target, Home remainder) {
-        Portion one = new Portion(
-                name(portion),
-                new Expected.Mean(Quantity.of(target, Unit.KILOGRAM)),
-                new Portion.Range.NotStated(),
-                remainder);
+        Portion one = Portion.byWeight(
+                name(portion), new Expected.Mean(Quantity.of(target, Unit.KILOGRAM)), new Limit.NotStated(), remainder);
         return new Cut(cut.name(), cut.pieces(), cut.share(), cut.description(), cut.parts(), cut.home(), List.of(one));
     }
 

@@ -7,6 +7,7 @@ import dev.gambrel.compiler.revision.RevisionCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
+import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.yields.YieldCode;
 import java.util.Comparator;
@@ -30,6 +31,7 @@ public final class Codes {
                         RevisionCode.values(),
                         FormatCode.values(),
                         TreeCode.values(),
+                        BenchCode.values(),
                         JsonCode.values(),
                         YieldCode.values())
                 .flatMap(Stream::of)

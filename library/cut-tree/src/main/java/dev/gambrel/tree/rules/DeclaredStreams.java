@@ -46,7 +46,8 @@ final class DeclaredStreams implements Rule {
                 sent.accept(part.home(), () -> site.at(part, Aspect.STREAM));
                 if (part instanceof Cut cut) {
                     for (Portion portion : cut.portions()) {
-                        sent.accept(portion.remainder(), () -> remainder(site, cut, portion));
+                        sent.accept(portion.remainder(), () -> of(site, cut, portion, Aspect.STREAM));
+                        sent.accept(ends(portion.endPieces()), () -> of(site, cut, portion, Aspect.END_PIECES));
                     }
                 }
             }
@@ -54,8 +55,15 @@ final class DeclaredStreams implements Rule {
         unknown.forEach((stream, places) -> found.accept(unknown(stream, places, streams)));
     }
 
-    private static Place.InTree remainder(Site site, Cut cut, Portion portion) {
-        return new Place.InTree(site.path().then(cut.name()).then(portion.name()), Aspect.STREAM);
+    private static Home ends(Portion.EndPieces ends) {
+        if (ends instanceof Portion.EndPieces.Weighed weighed) {
+            return weighed.home();
+        }
+        return ends instanceof Portion.EndPieces.Sent sent ? sent.home() : new Home.NotStated();
+    }
+
+    private static Place.InTree of(Site site, Cut cut, Portion portion, Aspect aspect) {
+        return new Place.InTree(site.path().then(cut.name()).then(portion.name()), aspect);
     }
 
     /** One finding for a stream, however often something is sent to it. */

@@ -12,6 +12,7 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.portion.Aim;
 import java.util.function.Consumer;
 
 /** Every gram has one home: what comes off goes somewhere. */
@@ -48,7 +49,8 @@ final class Homes implements Rule {
     }
 
     private static void checkRemainder(Site site, Cut cut, Portion portion, Consumer<Diagnostic> found) {
-        if (portion.remainder() instanceof Home.NotStated) {
+        boolean leavesSome = !(portion.aim() instanceof Aim.Number);
+        if (leavesSome && portion.remainder() instanceof Home.NotStated) {
             Place at = new Place.InTree(site.path().then(cut.name()).then(portion.name()), Aspect.NAME);
             found.accept(Diagnostic.of(TreeCode.REMAINDER_NO_HOME, at)
                     .with("portion", portion.name())

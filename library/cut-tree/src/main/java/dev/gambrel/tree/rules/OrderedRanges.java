@@ -8,15 +8,17 @@ import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
-import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Portions;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.portion.Limit;
+import dev.gambrel.tree.portion.Slicing;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -31,11 +33,9 @@ final class OrderedRanges implements Rule {
                 if (part.share() instanceof Share.Stated stated) {
                     checkExpected(stated.expected(), () -> site.at(part, Aspect.SHARE), found);
                 }
-                if (part instanceof Cut cut) {
-                    checkPortions(site, cut, found);
-                }
             }
         }
+        Portions.each(inspection, (path, portion) -> checkPortion(path, portion, found));
     }
 
     private static void checkCarcass(Carcass carcass, Consumer<Diagnostic> found) {
@@ -49,13 +49,26 @@ final class OrderedRanges implements Rule {
         }
     }
 
-    private static void checkPortions(Site site, Cut cut, Consumer<Diagnostic> found) {
-        for (Portion portion : cut.portions()) {
-            TreePath at = site.path().then(cut.name()).then(portion.name());
-            checkExpected(portion.target(), () -> new Place.InTree(at, Aspect.SHARE), found);
-            if (portion.range() instanceof Portion.Range.Stated range) {
-                checkOrder(range.low(), range.high(), () -> new Place.InTree(at, Aspect.LIMIT), found);
-            }
+    private static void checkPortion(TreePath path, Portion portion, Consumer<Diagnostic> found) {
+        portion.aim().targetWeight().ifPresent(weight -> checkExpected(weight, at(path, Aspect.SHARE), found));
+        portion.aim().targetThickness().ifPresent(thick -> checkExpected(thick, at(path, Aspect.THICKNESS), found));
+        checkLimit(portion.acceptance().weight(), at(path, Aspect.LIMIT), found);
+        checkLimit(portion.acceptance().thickness(), at(path, Aspect.THICKNESS_LIMIT), found);
+        if (portion.slicing().length() instanceof Slicing.Length.Stated length) {
+            checkExpected(length.expected(), at(path, Aspect.LENGTH), found);
+        }
+        if (portion.endPieces() instanceof Portion.EndPieces.Weighed ends) {
+            checkExpected(ends.weight(), at(path, Aspect.END_PIECES), found);
+        }
+    }
+
+    private static Supplier<Place> at(TreePath path, Aspect aspect) {
+        return () -> new Place.InTree(path, aspect);
+    }
+
+    private static void checkLimit(Limit limit, Supplier<Place> at, Consumer<Diagnostic> found) {
+        if (limit instanceof Limit.Between between) {
+            checkOrder(between.low(), between.high(), at, found);
         }
     }
 

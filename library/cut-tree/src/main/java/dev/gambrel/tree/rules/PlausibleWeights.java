@@ -5,14 +5,11 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Quantity;
-import dev.gambrel.tree.Cut;
-import dev.gambrel.tree.Part;
-import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Portions;
 import dev.gambrel.tree.inspection.Rule;
-import dev.gambrel.tree.inspection.Site;
 import dev.gambrel.tree.inspection.TreeCode;
 import java.util.function.Consumer;
 
@@ -24,21 +21,13 @@ final class PlausibleWeights implements Rule {
                 && band.low().common().signum() <= 0) {
             found.accept(notPositive(band.low(), new Place.InTree(TreePath.ROOT, Aspect.BAND)));
         }
-        for (Site site : inspection.sites()) {
-            for (Part part : site.parts()) {
-                if (part instanceof Cut cut) {
-                    cut.portions().forEach(portion -> checkPortion(site, cut, portion, found));
-                }
-            }
-        }
-    }
-
-    private static void checkPortion(Site site, Cut cut, Portion portion, Consumer<Diagnostic> found) {
-        if (portion.target().exactMean().signum() <= 0) {
-            TreePath path = site.path().then(cut.name()).then(portion.name());
-            Quantity target = Findings.meanAsWritten(portion.target());
-            found.accept(notPositive(target, new Place.InTree(path, Aspect.SHARE)));
-        }
+        Portions.each(
+                inspection,
+                (path, portion) -> portion.aim()
+                        .targetWeight()
+                        .filter(target -> target.exactMean().signum() <= 0)
+                        .ifPresent(target -> found.accept(
+                                notPositive(Findings.meanAsWritten(target), new Place.InTree(path, Aspect.SHARE)))));
     }
 
     private static Diagnostic notPositive(Quantity weight, Place at) {

@@ -16,6 +16,14 @@ import dev.gambrel.tree.rules.anatomy.KnownAnatomy;
 import dev.gambrel.tree.rules.anatomy.PieceNames;
 import dev.gambrel.tree.rules.anatomy.PublishedShares;
 import dev.gambrel.tree.rules.anatomy.SkeletonNumbers;
+import dev.gambrel.tree.rules.bench.Distances;
+import dev.gambrel.tree.rules.bench.MatchedPairs;
+import dev.gambrel.tree.rules.bench.OrderOfWork;
+import dev.gambrel.tree.rules.bench.PlausiblePortions;
+import dev.gambrel.tree.rules.bench.PrecedenceSaid;
+import dev.gambrel.tree.rules.bench.RibCounts;
+import dev.gambrel.tree.rules.bench.SlicesFit;
+import dev.gambrel.tree.rules.bench.TreatedTissues;
 import dev.gambrel.tree.rules.mass.AgreeingShares;
 import dev.gambrel.tree.rules.mass.ClosedShares;
 import dev.gambrel.tree.rules.mass.KnownBases;
@@ -50,6 +58,14 @@ public final class TreeRules {
             new BoneInLean(),
             new OnlyFrom(),
             new PortionTargets(),
+            new PrecedenceSaid(),
+            new PlausiblePortions(),
+            new SlicesFit(),
+            new MatchedPairs(),
+            new OrderOfWork(),
+            new TreatedTissues(),
+            new RibCounts(),
+            new Distances(),
             new PublishedShares());
 
     private TreeRules() {}

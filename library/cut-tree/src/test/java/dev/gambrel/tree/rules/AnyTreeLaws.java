@@ -17,6 +17,7 @@ import dev.gambrel.tree.Share;
 import dev.gambrel.tree.Sheep;
 import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.portion.Limit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,8 +73,8 @@ class AnyTreeLaws {
         var derived = new Share.Derived(ofCarcass, name("carcass"));
         Share share = new Share.Stated(figure, List.of(derived), List.of());
         Quantity target = Quantity.rounded(ofCarcass.exactMean(), Unit.GRAM);
-        Portion portion = new Portion(
-                name("steak"), new Expected.Mean(target), new Portion.Range.Stated(target, target), Sheet.to("diced"));
+        Portion portion = Portion.byWeight(
+                name("steak"), new Expected.Mean(target), new Limit.Between(target, target), Sheet.to("diced"));
         return new Cut(
                 name(name),
                 PieceCount.NOT_STATED,

@@ -4,7 +4,6 @@ import static dev.gambrel.tree.Sheet.bone;
 import static dev.gambrel.tree.Sheet.cited;
 import static dev.gambrel.tree.Sheet.cut;
 import static dev.gambrel.tree.Sheet.name;
-import static dev.gambrel.tree.Sheet.portion;
 import static dev.gambrel.tree.Sheet.portioned;
 import static dev.gambrel.tree.Sheet.rest;
 import static dev.gambrel.tree.Sheet.sent;
@@ -17,6 +16,9 @@ import static dev.gambrel.tree.rules.Held.where;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.quantity.Expected;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
@@ -26,6 +28,7 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.portion.Limit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -74,8 +77,8 @@ class NamesAndHomesTest {
 
     @Test
     void the_remainder_of_a_portion_goes_to_a_stream_that_there_is() {
-        Portion lost = new Portion(
-                name("steak"), portion("180", "170", "190").target(), new Portion.Range.NotStated(), to("bin"));
+        Portion lost = Portion.byWeight(
+                name("steak"), new Expected.Mean(Quantity.of("180", Unit.GRAM)), new Limit.NotStated(), to("bin"));
         Diagnostic finding = only(Sheet.of(portioned(cut("loin", "100"), lost)), TreeCode.UNKNOWN_STREAM);
         assertEquals("loin / steak, stream", where(finding.place()));
     }
@@ -138,8 +141,8 @@ class NamesAndHomesTest {
 
     @Test
     void what_is_left_after_the_last_portion_goes_somewhere() {
-        Portion open = new Portion(
-                name("steak"), portion("180", "170", "190").target(), new Portion.Range.NotStated(), NOWHERE);
+        Portion open = Portion.byWeight(
+                name("steak"), new Expected.Mean(Quantity.of("180", Unit.GRAM)), new Limit.NotStated(), NOWHERE);
         Diagnostic finding =
                 only(Sheet.of(portioned(cut("loin", "100", bone("chine", "7")), open)), TreeCode.REMAINDER_NO_HOME);
         assertEquals("After the last steak, what is left of the loin has nowhere to go.", finding.message());

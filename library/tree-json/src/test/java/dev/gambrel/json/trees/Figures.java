@@ -4,11 +4,12 @@ import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
-import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.AnatomicalCount;
 import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.portion.Limit;
+import dev.gambrel.tree.portion.Measure;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Arrays;
@@ -67,10 +68,18 @@ final class Figures {
         return Arbitraries.oneOf(stated, Arbitraries.create(WeightBand.NotStated::new));
     }
 
-    static Arbitrary<Portion.Range> ranges() {
-        Arbitrary<Quantity> weight = quantities(Dimension.WEIGHT);
-        Arbitrary<Portion.Range> stated = Combinators.combine(weight, weight).as(Portion.Range.Stated::new);
-        return Arbitraries.oneOf(stated, Arbitraries.create(Portion.Range.NotStated::new));
+    static Arbitrary<Limit> limits(Dimension dimension) {
+        Arbitrary<Quantity> figure = quantities(dimension);
+        return Arbitraries.oneOf(
+                Combinators.combine(figure, figure).as(Limit.Between::new),
+                figure.map(Limit.AtLeast::new),
+                figure.map(Limit.AtMost::new),
+                Arbitraries.create(Limit.NotStated::new));
+    }
+
+    static Arbitrary<Measure> measures(Dimension dimension) {
+        return Arbitraries.oneOf(
+                quantities(dimension).map(Measure.Stated::new), Arbitraries.create(Measure.NotStated::new));
     }
 
     static Arbitrary<PieceCount> pieces() {

@@ -4,7 +4,6 @@ import dev.gambrel.quantity.Dimension;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
-import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.TrimRule;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
@@ -28,17 +27,17 @@ final class Parts {
                         Descriptions.descriptions(),
                         Arbitraries.lazy(() -> parts(depth)),
                         homes(),
-                        Words.few(portions()))
+                        Words.few(Portions.portions()))
                 .as(Cut::new);
     }
 
     private static Arbitrary<Part> bones() {
-        return Combinators.combine(Words.names(), Words.nameLists(), Figures.shares(), homes())
+        return Combinators.combine(Words.names(), Words.nameLists(), Figures.shares(), homes(), Words.nameLists())
                 .as(Part.Bone::new);
     }
 
     private static Arbitrary<Part> trims() {
-        return Combinators.combine(Words.names(), rules(), Figures.shares(), homes())
+        return Combinators.combine(Words.names(), rules(), Figures.shares(), homes(), Words.nameLists())
                 .as(Part.Trim::new);
     }
 
@@ -50,7 +49,7 @@ final class Parts {
         return homes().map(Part.Rest::new);
     }
 
-    private static Arbitrary<Home> homes() {
+    static Arbitrary<Home> homes() {
         return Arbitraries.oneOf(
                 Arbitraries.create(Home.Product::new),
                 Words.names().map(Home.ToStream::new),
@@ -62,14 +61,14 @@ final class Parts {
                         Figures.quantities(Dimension.LENGTH), Arbitraries.of(TrimRule.Where.values()))
                 .as(TrimRule.FatLimit::new);
         return Arbitraries.oneOf(
-                Words.few(limits).map(TrimRule.FatCover::new),
+                Combinators.combine(Words.few(limits), finishes()).as(TrimRule.FatCover::new),
                 Words.names().map(TrimRule.Removal::new),
                 Words.names().map(TrimRule.GlandRemoval::new),
                 Arbitraries.create(TrimRule.SquareOff::new));
     }
 
-    private static Arbitrary<Portion> portions() {
-        return Combinators.combine(Words.names(), Figures.expected(Dimension.WEIGHT), Figures.ranges(), homes())
-                .as(Portion::new);
+    private static Arbitrary<TrimRule.FatFinish> finishes() {
+        return Combinators.combine(Arbitraries.of(true, false), Arbitraries.of(true, false), Words.free())
+                .as(TrimRule.FatFinish::new);
     }
 }

@@ -30,7 +30,7 @@ record Figures(Unit unit, int decimals) {
     }
 
     /** One place finer than weights, since it is smaller. */
-    private String finer(double kilograms) {
+    String finer(double kilograms) {
         return new BigDecimal(kilograms / unit.factor().doubleValue())
                 .setScale(decimals + 1, RoundingMode.HALF_EVEN)
                 .toPlainString();

@@ -1,6 +1,7 @@
 package dev.gambrel.yields.table;
 
 import dev.gambrel.yields.ExpectedYields;
+import dev.gambrel.yields.portions.PortionYield;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -29,7 +30,9 @@ final class TextReport {
         withoutShare(yields, out);
         if (!yields.portions().isEmpty()) {
             out.append('\n');
-            PortionLines.print(yields.portions(), figures, out);
+            List<PortionYield> portions = PortionYield.of(yields);
+            PortionLines.print(portions, figures, out);
+            EachPortionLines.print(portions, yields.tree().parts(), figures, out);
         }
         return out.append('\n').append(NOTES).toString();
     }

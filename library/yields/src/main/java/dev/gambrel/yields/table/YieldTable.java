@@ -5,6 +5,7 @@ import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.yields.ExpectedYields;
+import dev.gambrel.yields.portions.PortionYield;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,7 +60,8 @@ public final class YieldTable {
     }
 
     /**
-     * The table as comma-separated values: the parts, then the totals, told apart by the first column.
+     * The table as comma-separated values: the parts, the totals, then the portions, told apart by the first column. Of a
+     * portion the pieces are the portions, and one piece is one of them.
      *
      * @return a header and one line for each line of the table
      */
@@ -80,6 +82,7 @@ public final class YieldTable {
                         "% of carcass"));
         parts.forEach(line -> add(csv, "parts", line));
         totals.forEach(line -> add(csv, "totals", line));
+        PortionRows.of(PortionYield.of(yields), figures).forEach(line -> add(csv, "portions", line));
         return csv.toString();
     }
 

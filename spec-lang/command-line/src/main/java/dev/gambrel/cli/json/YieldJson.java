@@ -9,13 +9,15 @@ import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Interval;
 import dev.gambrel.yields.Outcome;
-import dev.gambrel.yields.PortionYield;
 import dev.gambrel.yields.Spread;
 import dev.gambrel.yields.StreamYield;
 import dev.gambrel.yields.YieldRow;
+import dev.gambrel.yields.portions.MuscleArea;
+import dev.gambrel.yields.portions.PortionYield;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Expected yields as JSON, unrounded. A spread that is not stated is left out. */
 public final class YieldJson {
@@ -61,7 +63,7 @@ public final class YieldJson {
         }
         json.writeEndObject();
         json.writeArrayFieldStart("portions");
-        for (PortionYield portion : yields.portions()) {
+        for (PortionYield portion : PortionYield.of(yields)) {
             portion(portion);
         }
         json.writeEndArray();
@@ -115,10 +117,37 @@ public final class YieldJson {
 
     private void portion(PortionYield portion) throws IOException {
         json.writeStartObject();
-        json.writeStringField("cut", portion.cut().toString());
-        json.writeStringField("portion", portion.portion().name().text());
-        json.writeNumberField("expectedNumberFromAll", portion.expectedNumberFromAll());
-        json.writeNumberField("expectedRemainderOfAll", portion.expectedRemainderOfAll() * perKilogram);
+        json.writeStringField("cut", portion.from().cut().toString());
+        json.writeStringField("portion", portion.from().portion().name().text());
+        known("expectedNumberFromOne", portion.expectedNumber(), 1);
+        known("expectedNumberFromAll", portion.expectedNumberFromAll(), 1);
+        known("chanceOfFewest", portion.chanceOfFewest(), 1);
+        weight("eachPortion", portion.each());
+        known("shareAccepted", portion.shareAccepted(), 1);
+        known("givenAwayOfEach", portion.givenAway(), perKilogram);
+        known("lostToKerfOfOne", portion.lostToKerf(), perKilogram);
+        known("expectedRemainderOfAll", portion.expectedRemainderOfAll(), perKilogram);
+        Optional<MuscleArea> area = MuscleArea.of(portion.from().portion());
+        if (area.isPresent()) {
+            area(area.get());
+        }
+        json.writeEndObject();
+    }
+
+    private void known(String name, OptionalDouble figure, double factor) throws IOException {
+        if (figure.isPresent()) {
+            json.writeNumberField(name, figure.getAsDouble() * factor);
+        }
+    }
+
+    private void area(MuscleArea area) throws IOException {
+        json.writeObjectFieldStart("muscleSquareCentimetres");
+        if (area.least() > 0) {
+            json.writeNumberField("least", area.least());
+        }
+        if (!Double.isInfinite(area.most())) {
+            json.writeNumberField("most", area.most());
+        }
         json.writeEndObject();
     }
 

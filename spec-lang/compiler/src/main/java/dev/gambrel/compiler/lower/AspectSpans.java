@@ -32,17 +32,18 @@ final class AspectSpans {
             case STREAM ->
                 Stream.concat(spans(line, Clause.Arrow.class).stream(), spans(line, Clause.Remainder.class).stream())
                         .toList();
-            case LIMIT -> spans(line, Clause.Between.class);
+            case LIMIT -> BenchSpans.limits(line);
             case REFERENCE ->
                 body(line, Keyword.REFERENCE_LINE).map(Declaration::head).toList();
             case SOURCE -> spans(line, Clause.Cites.class);
             case STEP -> spans(line, Clause.Loss.class);
             case LEAN -> spans(line, Clause.Lean.class);
             case SPECIES -> List.of(line.head());
+            default -> BenchSpans.candidates(line, aspect);
         };
     }
 
-    private static <C extends Clause> List<Span> spans(Declaration line, Class<C> kind) {
+    static <C extends Clause> List<Span> spans(Declaration line, Class<C> kind) {
         return line.clauses().stream()
                 .filter(kind::isInstance)
                 .map(Clause::span)
@@ -76,7 +77,7 @@ final class AspectSpans {
         return spans;
     }
 
-    private static Stream<Declaration> body(Declaration line, Keyword keyword) {
+    static Stream<Declaration> body(Declaration line, Keyword keyword) {
         return line.body().stream()
                 .filter(statement -> statement instanceof Declaration)
                 .map(Declaration.class::cast)

@@ -67,6 +67,7 @@ final class CutLowering {
         clauses.one(Clause.Ribs.class, "which ribs it has")
                 .flatMap(separations::ribs)
                 .ifPresent(body.separations::add);
+        body.bench.head(clauses, report);
     }
 
     private void body(Located located, TreePath path, Body body) {
@@ -88,6 +89,7 @@ final class CutLowering {
             case REFERENCE_LINE -> References.read(located).ifPresent(body.references::add);
             case CONTAINS_LINE ->
                 located.line().names().stream().map(Name::text).forEach(body.contents::add);
+            case SCORE_LINE, LEAVE_LINE -> body.bench.treatment(located);
             case NOTE_LINE -> Notes.read(located).ifPresent(body.notes::add);
             default -> parts.part(located, path).ifPresent(body.parts::add);
         }
@@ -101,11 +103,13 @@ final class CutLowering {
         private final List<Reference> references = new ArrayList<>();
         private final List<OtherName> otherNames = new ArrayList<>();
         private final List<String> notes = new ArrayList<>();
+        private final BenchLowering bench = new BenchLowering();
         private final List<Part> parts = new ArrayList<>();
         private final List<Portion> portions = new ArrayList<>();
 
         private Cut cut(TradeName name, PieceCount count, Share share, Home home) {
-            Description description = new Description(boneState, contents, separations, references, otherNames, notes);
+            Description description =
+                    new Description(boneState, contents, separations, references, otherNames, notes, bench.bench());
             return new Cut(name, count, share, description, parts, home, portions);
         }
     }

@@ -3,8 +3,10 @@ package dev.gambrel.compiler.lower;
 import dev.gambrel.compiler.meaning.Clauses;
 import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.syntax.BenchClause;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.tree.Source;
 import dev.gambrel.tree.TrimRule;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +25,19 @@ final class FatLimits {
         for (Clause.FatLimit written : clauses.all(Clause.FatLimit.class)) {
             limit(written).ifPresent(limits::add);
         }
-        return new TrimRule.FatCover(limits);
+        return new TrimRule.FatCover(limits, finish(clauses));
+    }
+
+    private static TrimRule.FatFinish finish(Clauses clauses) {
+        boolean planed =
+                clauses.one(BenchClause.Planed.class, "that it is planed").isPresent();
+        boolean free = clauses.one(BenchClause.PracticallyFree.class, "how free of fat it is")
+                .isPresent();
+        String measured = clauses.one(
+                        Clause.Citation.class, "where it is measured", said -> said.kind() == Source.Kind.MEASURED)
+                .map(Clause.Citation::citation)
+                .orElse("");
+        return new TrimRule.FatFinish(planed, free, measured);
     }
 
     private Optional<TrimRule.FatLimit> limit(Clause.FatLimit written) {

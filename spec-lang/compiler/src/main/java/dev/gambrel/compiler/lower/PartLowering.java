@@ -11,6 +11,7 @@ import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.TrimRule;
+import java.util.List;
 import java.util.Optional;
 
 /** Lines that name a part of a cut: bones, trims, losses, the rest, and cuts. */
@@ -66,8 +67,9 @@ final class PartLowering {
         TradeName name = name(located.line());
         Share share = share(located, clauses, above);
         Home home = home(clauses, homeUnlessDamaged(located));
+        List<TradeName> after = BenchLowering.after(clauses);
         clauses.finish();
-        return new Part.Bone(name, JoinedNames.of(name), share, home);
+        return new Part.Bone(name, JoinedNames.of(name), share, home, after);
     }
 
     /** Where a line was damaged, that it names no home is no finding. */
@@ -103,8 +105,9 @@ final class PartLowering {
     private Part trimmed(Located located, Clauses clauses, TrimRule rule, TreePath above) {
         Share share = share(located, clauses, above);
         Home home = home(clauses, homeUnlessDamaged(located));
+        List<TradeName> after = BenchLowering.after(clauses);
         clauses.finish();
-        return new Part.Trim(name(located.line()), rule, share, home);
+        return new Part.Trim(name(located.line()), rule, share, home, after);
     }
 
     private Part loss(Located located, TreePath above) {

@@ -11,6 +11,8 @@ import dev.gambrel.compiler.syntax.Name;
 import dev.gambrel.compiler.syntax.WrittenLandmark;
 import dev.gambrel.compiler.syntax.WrittenLandmark.Point;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.quantity.Dimension;
+import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Landmark;
@@ -25,6 +27,8 @@ final class SeparationLowering {
     private static final List<TradeName> TOOLS =
             List.of(TradeName.of("knife"), TradeName.of("saw"), TradeName.of("hand"), TradeName.of("cleaver"));
     private static final int MOST_BONES = 99;
+    private static final TradeName MOST = TradeName.of("most");
+    private static final String RIGHT_ANGLES = "right angles to ";
 
     private final FileReport report;
     private final FigureReader figures;
@@ -73,11 +77,46 @@ final class SeparationLowering {
             Optional<SkeletonPoint> second = point(between.second());
             return point(between.first()).flatMap(first -> second.map(last -> new Landmark.Between(first, last)));
         } else if (written instanceof WrittenLandmark.At at) {
-            return Optional.of(new Landmark.At(at.place().text()));
+            return Optional.of(at(at.place().text()));
         } else if (written instanceof WrittenLandmark.Along along) {
             return Optional.of(new Landmark.Along(along.line().text()));
+        } else if (written instanceof WrittenLandmark.Parallel parallel) {
+            return Optional.of(new Landmark.ParallelTo(parallel.line().text()));
+        } else if (written instanceof WrittenLandmark.Distances distances) {
+            return distances(distances.distances());
         }
         return Optional.of(new Landmark.InWords(((WrittenLandmark.InWords) written).words()));
+    }
+
+    /** "at right angles to the chine" is a line and no joint. */
+    private static Landmark at(TradeName place) {
+        return place.key().startsWith(RIGHT_ANGLES)
+                ? new Landmark.RightAnglesTo(TradeName.of(place.text().substring(RIGHT_ANGLES.length())))
+                : new Landmark.At(place);
+    }
+
+    private Optional<Landmark> distances(List<WrittenLandmark.Distance> written) {
+        List<Landmark.End> ends = new ArrayList<>(2);
+        for (WrittenLandmark.Distance distance : written) {
+            boolean isRead = distance.limit().stream().allMatch(this::isMost);
+            Optional<Quantity> length = figures.quantity(distance.amount(), Dimension.LENGTH);
+            if (!isRead || length.isEmpty()) {
+                return Optional.empty();
+            }
+            ends.add(new Landmark.End(
+                    length.get(), !distance.limit().isEmpty(), distance.from().text(), distance.at()));
+        }
+        return Optional.of(new Landmark.AtDistance(ends));
+    }
+
+    private boolean isMost(Name word) {
+        boolean isMost = word.text().equals(MOST);
+        if (!isMost) {
+            report.add(report.finding(MeaningCode.NOT_A_LIMIT, word.span())
+                    .with("word", word.text())
+                    .help("Write at most 40 mm from the eye, or the distance alone: 40 mm from the eye."));
+        }
+        return isMost;
     }
 
     private Optional<SkeletonPoint> point(Point point) {

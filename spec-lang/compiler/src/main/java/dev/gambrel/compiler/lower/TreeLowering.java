@@ -10,6 +10,7 @@ import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.source.Catalogue;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
+import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.NearestName;
@@ -88,15 +89,15 @@ final class TreeLowering {
     }
 
     private static Standing standing(Clauses clauses, FileReport report) {
-        int replaces = clauses.one(Clause.Replaces.class, "what it replaces")
+        int replaces = clauses.one(RevisionClause.Replaces.class, "what it replaces")
                 .flatMap(clause -> new FigureReader(report).count(clause.number(), clause.span(), 1, MOST_REVISIONS))
                 .orElse(0);
-        Standing.From from = clauses.one(Clause.InForce.class, "from when it is in force")
+        Standing.From from = clauses.one(RevisionClause.InForce.class, "from when it is in force")
                 .flatMap(clause -> Dates.read(clause, report))
                 .<Standing.From>map(Standing.From.Day::new)
                 .orElse(new Standing.From.NotStated());
-        String because = clauses.one(Clause.Because.class, "why it was made")
-                .map(Clause.Because::words)
+        String because = clauses.one(RevisionClause.Because.class, "why it was made")
+                .map(RevisionClause.Because::words)
                 .orElse("");
         return new Standing(replaces, from, because);
     }

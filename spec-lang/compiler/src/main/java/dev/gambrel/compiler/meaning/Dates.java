@@ -1,7 +1,7 @@
 package dev.gambrel.compiler.meaning;
 
 import dev.gambrel.compiler.parse.FileReport;
-import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.RevisionClause;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -23,7 +23,7 @@ public final class Dates {
     private Dates() {}
 
     /** The day of a clause; nothing, after a finding, if there is no such day. */
-    public static Optional<LocalDate> read(Clause.InForce written, FileReport report) {
+    public static Optional<LocalDate> read(RevisionClause.InForce written, FileReport report) {
         String date = written.date().strip().replaceAll("\\s+", " ").replaceAll("[–−]", "-");
         try {
             return Optional.of(LocalDate.parse(date, date.indexOf('-') > 0 ? IN_FIGURES : WITH_THE_MONTH));

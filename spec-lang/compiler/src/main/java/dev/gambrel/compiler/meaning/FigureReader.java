@@ -136,6 +136,14 @@ public final class FigureReader {
         return Optional.empty();
     }
 
+    /** A whole number without a unit, such as a number of ribs. */
+    public Optional<Integer> plainCount(Amount amount, int least, int most) {
+        Amount.Term term = amount.terms().get(0);
+        boolean plain = amount.terms().size() == 1 && term.unit().isEmpty();
+        String written = plain ? term.number().toPlainString() : report.text().slice(amount.span());
+        return count(written, amount.span(), least, most);
+    }
+
     /** A whole number within bounds, such as a rib or a revision. */
     public Optional<Integer> count(String written, Span span, int least, int most) {
         boolean digits = written.length() <= 6 && written.chars().allMatch(c -> c >= '0' && c <= '9');

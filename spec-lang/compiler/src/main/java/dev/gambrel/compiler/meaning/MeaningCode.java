@@ -47,6 +47,10 @@ public enum MeaningCode implements Code {
     MIXED_UNITS("G0404", "mixed-units", "The units {first} and {second} are not written together."),
     /** Not a whole number. */
     NOT_A_COUNT("G0408", "not-a-count", "{number} is not a whole number from {least} to {most}."),
+    /** Portions counted from something else than a piece, a side or a carcass. */
+    UNKNOWN_WHOLE("G1416", "unknown-whole", "“{whole}” is nothing that portions are counted from."),
+    /** A word that does not limit a distance. */
+    NOT_A_LIMIT("G1417", "not-a-limit", "“at {word}” is no limit on a distance."),
     /** A spread where limits are wanted. */
     NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight."),
     /** No such day. */

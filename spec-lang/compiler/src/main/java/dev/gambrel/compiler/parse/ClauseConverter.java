@@ -1,9 +1,13 @@
 package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelParser.*;
+import dev.gambrel.compiler.syntax.Amount;
+import dev.gambrel.compiler.syntax.BenchClause;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Figure;
 import dev.gambrel.compiler.syntax.Name;
+import dev.gambrel.compiler.syntax.PortionClause;
+import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.text.Span;
 import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Source;
@@ -20,12 +24,14 @@ final class ClauseConverter {
     private final NameConverter names;
     private final FigureConverter figures;
     private final Wholeness whole;
+    private final PortionConverter portions;
 
     ClauseConverter(Offsets offsets, NameConverter names, FigureConverter figures, Wholeness whole) {
         this.whole = whole;
         this.offsets = offsets;
         this.names = names;
         this.figures = figures;
+        this.portions = new PortionConverter(names, figures, whole);
     }
 
     /** Whatever of a tail could be read, in the order written. */
@@ -51,6 +57,24 @@ final class ClauseConverter {
         return new Clause.Figures(figure, figure.span());
     }
 
+    private Clause figure(FigureClauseContext context, Span span) {
+        if (context.THICK() != null) {
+            return new PortionClause.Thick(figures.figure(context.expectation()), span);
+        } else if (context.RIBS() != null) {
+            return new BenchClause.RibCount(figures.figure(context.expectation()), span);
+        }
+        List<Name> of = context.name() == null ? List.of() : List.of(names.name(context.name()));
+        return new Clause.Figures(figures.figure(context.expectation(), of, span), span);
+    }
+
+    /** What is said of a portion's size right after its name. */
+    Clause size(PortionLineContext context) {
+        Figure figure = figures.figure(context.expectation());
+        return context.THICK() != null
+                ? new PortionClause.Thick(figure, figure.span())
+                : new Clause.Figures(figure, figure.span());
+    }
+
     Clause fatLimit(FatLimitContext context) {
         TrimRule.Where where = context.ANY() != null ? TrimRule.Where.AT_ANY_POINT : TrimRule.Where.ON_AVERAGE;
         return new Clause.FatLimit(figures.amount(context.quantity()), where, offsets.of(context));
@@ -59,9 +83,10 @@ final class ClauseConverter {
     private void add(ClauseContext clause, List<Clause> clauses) {
         Span span = offsets.of(clause);
         if (clause instanceof FigureClauseContext c) {
-            clauses.add(figure(c.figure()));
+            clauses.add(figure(c, span));
         } else if (clause instanceof CountClauseContext c) {
-            clauses.add(new Clause.Count(c.ONE() != null ? PieceCount.ONE : PieceCount.TWO, span));
+            PieceCount count = c.ONE() != null ? PieceCount.ONE : PieceCount.TWO;
+            clauses.add(c.PEOPLE() != null ? new BenchClause.TwoPeople(span) : new Clause.Count(count, span));
         } else if (clause instanceof BoneInClauseContext) {
             clauses.add(new Clause.Bones(BoneState.BONE_IN, span));
         } else if (clause instanceof PartBonedClauseContext) {
@@ -88,7 +113,7 @@ final class ClauseConverter {
             Name name = names.name(c.name());
             clauses.add(new Clause.Remainder(name, name.span()));
         } else if (clause instanceof DifferenceClauseContext c) {
-            clauses.add(new Clause.Difference(names.name(c.name()), span));
+            clauses.add(new RevisionClause.Difference(names.name(c.name()), span));
         } else if (clause instanceof OnlyFromClauseContext c) {
             clauses.add(new Clause.OnlyFrom(names.name(c.name()), span));
         } else if (clause instanceof LossClauseContext c) {
@@ -107,21 +132,32 @@ final class ClauseConverter {
         } else if (clause instanceof KindClauseContext c) {
             clauses.add(new Clause.Kind(kind(c), span));
         } else if (clause instanceof BetweenClauseContext c) {
-            clauses.add(new Clause.Between(figures.amount(c.quantity(0)), figures.amount(c.quantity(1)), span));
+            clauses.add(between(c, span));
         } else if (clause instanceof ReplacesClauseContext c) {
-            clauses.add(new Clause.Replaces(c.NUMBER().getText(), span));
+            clauses.add(new RevisionClause.Replaces(c.NUMBER().getText(), span));
         } else if (clause instanceof InForceClauseContext c) {
-            clauses.add(new Clause.InForce(names.slice(offsets.of(c.date())), span));
+            clauses.add(new RevisionClause.InForce(names.slice(offsets.of(c.date())), span));
         } else if (clause instanceof HangingClauseContext c) {
             clauses.add(new Clause.Hanging(figures.figure(c.daily()), figures.amount(c.quantity()), span));
         } else if (clause instanceof ButClauseContext c) {
             clauses.add(new Clause.But(NameConverter.unquoted(c.STRING().getText()), span));
         } else if (clause instanceof BecauseClauseContext c) {
-            clauses.add(new Clause.Because(NameConverter.unquoted(c.STRING().getText()), span));
+            clauses.add(
+                    new RevisionClause.Because(NameConverter.unquoted(c.STRING().getText()), span));
         } else if (clause instanceof SourceKindClauseContext c) {
             clauses.add(new Clause.Citation(
                     sourceKind(c), NameConverter.unquoted(c.STRING().getText()), span));
+        } else {
+            portions.clause(clause, span).ifPresent(clauses::add);
         }
+    }
+
+    private Clause between(BetweenClauseContext c, Span span) {
+        Amount low = figures.amount(c.quantity(0));
+        Amount high = figures.amount(c.quantity(1));
+        return c.THICK() != null
+                ? new PortionClause.ThickBetween(low, high, span)
+                : new Clause.Between(low, high, span);
     }
 
     private static Stream.Judged judged(LeanClauseContext context) {

@@ -1,6 +1,7 @@
 package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelParser.DailyContext;
+import dev.gambrel.compiler.internal.grammar.GambrelParser.ExpectationContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FigureContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.NumberContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.QuantityContext;
@@ -39,10 +40,18 @@ final class FigureConverter {
 
     Figure figure(FigureContext context) {
         List<Name> of = context.name() == null ? List.of() : List.of(names.name(context.name()));
+        return figure(context.expectation(), of, offsets.of(context));
+    }
+
+    /** What is expected, with what it is a share of. */
+    Figure figure(ExpectationContext context, List<Name> of, Span span) {
         List<Amount> amounts = new ArrayList<>(2);
         context.quantity().forEach(quantity -> amounts.add(amount(quantity)));
-        Figure.More more = more(amounts, context.PLUS_MINUS() != null);
-        return new Figure(amounts.get(0), more, of, offsets.of(context));
+        return new Figure(amounts.get(0), more(amounts, context.PLUS_MINUS() != null), of, span);
+    }
+
+    Figure figure(ExpectationContext context) {
+        return figure(context, List.of(), offsets.of(context));
     }
 
     /** What is lost in a day: a figure that is a share of nothing but that day's weight. */

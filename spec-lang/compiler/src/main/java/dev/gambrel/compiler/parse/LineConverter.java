@@ -21,12 +21,13 @@ final class LineConverter {
     private final Wholeness whole;
     private final LandmarkConverter landmarks;
 
-    LineConverter(Offsets offsets, NameConverter names, ClauseConverter clauses, Wholeness whole) {
+    LineConverter(
+            Offsets offsets, NameConverter names, FigureConverter figures, ClauseConverter clauses, Wholeness whole) {
         this.whole = whole;
         this.offsets = offsets;
         this.names = names;
         this.clauses = clauses;
-        this.landmarks = new LandmarkConverter(offsets, names, whole);
+        this.landmarks = new LandmarkConverter(offsets, names, figures, whole);
     }
 
     Line header(BlockHeaderContext header) {
@@ -56,6 +57,10 @@ final class LineConverter {
             return square(c);
         } else if (line instanceof VertebraeLineContext c) {
             return plain(c, region(c.WORD()));
+        } else if (line instanceof PortionLineContext c) {
+            return plain(c, whole.of(c.expectation()) ? List.of(clauses.size(c)) : List.of());
+        } else if (line instanceof LeaveLineContext c) {
+            return plain(c, text(c.STRING()));
         }
         return plain(line, List.of());
     }

@@ -37,7 +37,7 @@ final class StatementConverter {
         this.figures = new FigureConverter(offsets, report, names);
         Wholeness whole = new Wholeness(damaged.isEmpty());
         ClauseConverter clauses = new ClauseConverter(offsets, names, figures, whole);
-        this.lines = new LineConverter(offsets, names, clauses, whole);
+        this.lines = new LineConverter(offsets, names, figures, clauses, whole);
     }
 
     List<Statement> file(FileContext file) {

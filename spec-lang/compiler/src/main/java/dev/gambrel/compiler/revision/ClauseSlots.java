@@ -2,6 +2,7 @@ package dev.gambrel.compiler.revision;
 
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Name;
+import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ final class ClauseSlots {
     /** What a line says, without who gives way. */
     static List<Clause> withoutDifference(List<Clause> clauses) {
         return clauses.stream()
-                .filter(clause -> !(clause instanceof Clause.Difference))
+                .filter(clause -> !(clause instanceof RevisionClause.Difference))
                 .toList();
     }
 

@@ -2,6 +2,7 @@ package dev.gambrel.compiler.revision;
 
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.TreePath;
@@ -21,7 +22,7 @@ import java.util.Optional;
 final class GivingWay {
     private static final TradeName REST = TradeName.of("rest");
 
-    private record Change(TradeName part, BigDecimal by, List<Clause.Difference> from, Span where) {}
+    private record Change(TradeName part, BigDecimal by, List<RevisionClause.Difference> from, Span where) {}
 
     private final TreePath path;
     private final FileReport report;
@@ -42,9 +43,9 @@ final class GivingWay {
     /** A part's line before and after: one of the two is missing where the part is new or left out. */
     void note(List<Declaration> before, List<Declaration> after, Declaration written) {
         BigDecimal by = mean(after).subtract(mean(before));
-        List<Clause.Difference> from = written.clauses().stream()
-                .filter(clause -> clause instanceof Clause.Difference)
-                .map(Clause.Difference.class::cast)
+        List<RevisionClause.Difference> from = written.clauses().stream()
+                .filter(clause -> clause instanceof RevisionClause.Difference)
+                .map(RevisionClause.Difference.class::cast)
                 .toList();
         if (by.signum() != 0 || !from.isEmpty()) {
             changes.add(new Change(LineKey.name(written), by, from, where(written)));
@@ -95,7 +96,7 @@ final class GivingWay {
         return by.abs().stripTrailingZeros().toPlainString();
     }
 
-    private void take(BigDecimal by, Clause.Difference from, Lines lines) {
+    private void take(BigDecimal by, RevisionClause.Difference from, Lines lines) {
         TradeName name = from.part().text();
         boolean left =
                 lines.isDivided() ? lines.hasRest() && name.equals(REST) : name.equals(REST) || name.equals(whole());
@@ -119,7 +120,7 @@ final class GivingWay {
         }
     }
 
-    private void cannot(Clause.Difference from, String why, Lines lines) {
+    private void cannot(RevisionClause.Difference from, String why, Lines lines) {
         fails = true;
         Diagnostic finding = report.finding(
                         RevisionCode.CANNOT_GIVE_WAY, from.part().span())

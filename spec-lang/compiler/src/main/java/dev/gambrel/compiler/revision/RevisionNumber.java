@@ -3,6 +3,7 @@ package dev.gambrel.compiler.revision;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
+import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import java.math.BigInteger;
@@ -33,7 +34,7 @@ final class RevisionNumber {
 
     private static void checkReplaced(Declaration line, Clause.Numbers earlier, FileReport report) {
         for (Clause clause : line.clauses()) {
-            if (clause instanceof Clause.Replaces replaces && !same(replaces.number(), earlier.first())) {
+            if (clause instanceof RevisionClause.Replaces replaces && !same(replaces.number(), earlier.first())) {
                 report.add(report.finding(RevisionCode.REPLACES_ANOTHER, replaces.span())
                         .with("found", replaces.number())
                         .with("before", earlier.first())

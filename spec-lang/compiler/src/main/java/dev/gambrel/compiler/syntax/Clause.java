@@ -9,7 +9,37 @@ import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.List;
 
 /** Something that a line says besides its name. */
-public sealed interface Clause {
+public sealed interface Clause
+        permits Clause.Figures,
+                Clause.Count,
+                Clause.Bones,
+                Clause.Ribs,
+                Clause.Cites,
+                Clause.Lean,
+                Clause.Kind,
+                Clause.Also,
+                Clause.Remainder,
+                Clause.Between,
+                Clause.Loss,
+                Clause.Citation,
+                Clause.Words,
+                Clause.Arrow,
+                Clause.FatLimit,
+                Clause.GlandMark,
+                Clause.Text,
+                Clause.Numbers,
+                Clause.ForSpecies,
+                Clause.Basis,
+                Clause.Item,
+                Clause.Tools,
+                Clause.At,
+                Clause.Region,
+                Clause.Hanging,
+                Clause.OnlyFrom,
+                Clause.But,
+                RevisionClause,
+                PortionClause,
+                BenchClause {
     /**
      * Where it is written.
      *
@@ -185,38 +215,6 @@ public sealed interface Clause {
      * @param span the word "gland"
      */
     record GlandMark(Span span) implements Clause {}
-
-    /**
-     * Which part of the same cut gains what this one loses, or loses what it gains.
-     *
-     * @param part the part's name, or "rest"
-     * @param span the place
-     */
-    record Difference(Name part, Span span) implements Clause {}
-
-    /**
-     * The revision that a specification replaces.
-     *
-     * @param number as written
-     * @param span the place
-     */
-    record Replaces(String number, Span span) implements Clause {}
-
-    /**
-     * The day from which a specification holds.
-     *
-     * @param date as written, its parts single-spaced: "2026-10-01" or "1 October 2026"
-     * @param span the place
-     */
-    record InForce(String date, Span span) implements Clause {}
-
-    /**
-     * Why a revision was made.
-     *
-     * @param words the words
-     * @param span the place
-     */
-    record Because(String words, Span span) implements Clause {}
 
     /**
      * Words in quotes.

@@ -49,7 +49,7 @@ public enum Keyword {
     LOSS_LINE("loss", "loss saw 0.5 % ± 0.1 %", FILE, CUT),
     /** What the other parts leave. */
     REST_LINE("rest", "rest -> STREAM", FILE, CUT),
-    /** Portions by weight. */
+    /** Portions by weight, thickness or number. */
     PORTION_LINE("portion", "portion NAME 180 g, between 170 g and 190 g, remainder -> STREAM", CUT),
     /** How a cut is parted from its neighbours. */
     SEPARATE_LINE("separate", "separate by knife and saw between rib 5 and rib 6", CUT),
@@ -67,6 +67,10 @@ public enum Keyword {
     VERTEBRAE_LINE("vertebrae", "vertebrae lumbar 6 to 7", SPECIES),
     /** A piece of an animal that the trade knows. */
     PIECE_LINE("piece", "piece NAME, two per carcass, also OTHER NAME (US) {", SPECIES, PIECE),
+    /** Tissue cut through in lines and left on. */
+    SCORE_LINE("score", "score silverskin", CUT),
+    /** Tissue left as it is. */
+    LEAVE_LINE("leave", "leave silverskin \"why\"", CUT),
     /** A published share of a piece. */
     PUBLISHED_LINE("published", "published 32 % of carcass, source NAME", PIECE);
 

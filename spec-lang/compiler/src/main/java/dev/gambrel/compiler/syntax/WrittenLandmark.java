@@ -1,6 +1,7 @@
 package dev.gambrel.compiler.syntax;
 
 import dev.gambrel.text.Span;
+import java.util.List;
 
 /** Where a cut is made, as written. */
 public sealed interface WrittenLandmark {
@@ -25,6 +26,40 @@ public sealed interface WrittenLandmark {
      * @param line the line
      */
     record Along(Name line) implements WrittenLandmark {}
+
+    /**
+     * Parallel to a named line.
+     *
+     * @param line the line
+     */
+    record Parallel(Name line) implements WrittenLandmark {}
+
+    /**
+     * At one distance or more.
+     *
+     * @param distances each distance
+     */
+    record Distances(List<Distance> distances) implements WrittenLandmark {
+        /** Copies the list. */
+        public Distances {
+            distances = List.copyOf(distances);
+        }
+    }
+
+    /**
+     * A distance.
+     *
+     * @param limit the word after "at" where it is a limit: none or one
+     * @param amount the distance
+     * @param from what it is measured from
+     * @param at at which end; empty where none is named
+     */
+    record Distance(List<Name> limit, Amount amount, Name from, String at) {
+        /** Copies the list. */
+        public Distance {
+            limit = List.copyOf(limit);
+        }
+    }
 
     /**
      * In free words.

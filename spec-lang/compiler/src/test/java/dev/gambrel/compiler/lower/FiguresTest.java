@@ -17,6 +17,9 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.portion.Acceptance;
+import dev.gambrel.tree.portion.Aim;
+import dev.gambrel.tree.portion.Limit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,7 +68,8 @@ class FiguresTest {
     })
     void a_portion_is_weighed_in_the_unit_of_the_house(String written, String amount, Unit unit) {
         assertEquals(
-                new Expected.Mean(Quantity.of(amount, unit)), portion(written).target());
+                new Aim.Weight(new Expected.Mean(Quantity.of(amount, unit))),
+                portion(written).aim());
     }
 
     @Test
@@ -80,9 +84,10 @@ class FiguresTest {
     void what_is_accepted_is_a_limit_and_what_is_aimed_at_an_expectation() {
         Portion steak = portion("180 g ± 6 g, between 170 g and 190 g");
         assertEquals(
-                new Portion.Range.Stated(Quantity.of("170", Unit.GRAM), Quantity.of("190", Unit.GRAM)), steak.range());
-        assertInstanceOf(Expected.PlusMinus.class, steak.target());
-        assertInstanceOf(Portion.Range.NotStated.class, portion("180 g").range());
+                new Limit.Between(Quantity.of("170", Unit.GRAM), Quantity.of("190", Unit.GRAM)),
+                steak.acceptance().weight());
+        assertInstanceOf(Expected.PlusMinus.class, steak.aim().targetWeight().orElseThrow());
+        assertEquals(Acceptance.NONE, portion("180 g").acceptance());
     }
 
     @Test

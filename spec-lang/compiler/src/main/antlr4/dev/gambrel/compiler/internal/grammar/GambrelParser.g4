@@ -52,8 +52,10 @@ simpleStatement
     | SQUARE OFF figure? tail                          # squareLine
     | LOSS name figure? tail                           # lossLine
     | REST tail                                        # restLine
-    | PORTION name figure? tail                        # portionLine
+    | PORTION name (expectation THICK?)? tail          # portionLine
     | SEPARATE tools? landmark?                        # separateLine
+    | SCORE name                                       # scoreLine
+    | LEAVE name STRING?                               # leaveLine
     | REFERENCE name itemNumber (EDITION NUMBER)? tail # referenceLine
     | NOTE STRING                                      # noteLine
     | CONTAINS name (COMMA NEWLINE* name)*             # containsLine
@@ -66,7 +68,7 @@ unknownStatement
     : ~(
         LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
         | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
-        | PUBLISHED | NEWLINE | LBRACE | RBRACE
+        | PUBLISHED | SCORE | LEAVE | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
 
@@ -74,8 +76,8 @@ unknownStatement
 tail: (COMMA NEWLINE* clause)* (ARROW name (COMMA NEWLINE* clause)*)?;
 
 clause
-    : figure                                                             # figureClause
-    | (ONE | TWO) PER CARCASS                                            # countClause
+    : expectation (OF name | THICK | RIBS)?                              # figureClause
+    | (ONE PER CARCASS | TWO (PER CARCASS | PEOPLE))                     # countClause
     | BONE IN                                                            # boneInClause
     | BONE_IN                                                            # boneInClause
     | PART BONED                                                         # partBonedClause
@@ -86,7 +88,23 @@ clause
     | (SALEABLE | BY_PRODUCT | WASTE)                                    # kindClause
     | ALSO name (LPAREN name (COMMA name)* RPAREN)?                      # alsoClause
     | REMAINDER ARROW name                                               # remainderClause
-    | BETWEEN quantity AND quantity                                      # betweenClause
+    | BETWEEN quantity AND quantity THICK?                               # betweenClause
+    | AT (LEAST | MOST) quantity (THICK | FROM name)?                    # boundClause
+    | (INTO NUMBER | WHOLE | HALVED)                                     # numberClause
+    | (WEIGHT | THICKNESS) RULES                                         # precedenceClause
+    | SMALLEST quantity                                                  # smallestClause
+    | END PIECES expectation? ARROW name                                 # endPiecesClause
+    | KERF quantity                                                      # kerfClause
+    | LENGTH expectation                                                 # lengthClause
+    | (ACROSS | ALONG) name                                              # directionClause
+    | TIED (NUMBER TIMES | EVERY quantity)                               # tiedClause
+    | NETTED quantity                                                    # nettedClause
+    | PACKED (ONE | TWO | NUMBER) TO name                                # packedClause
+    | TARE name quantity                                                 # tareClause
+    | AFTER name                                                         # afterClause
+    | PAIR MATCHED (WITHIN quantity)?                                    # matchedClause
+    | PLANED                                                             # planedClause
+    | PRACTICALLY FREE                                                   # practicallyFreeClause
     | LOSS name figure?                                                  # lossClause
     | (PUBLISHED | MEASURED | JUDGEMENT | MEMORY | COMMON PRACTICE) STRING # sourceKindClause
     | DIFFERENCE (FROM | TO) name                                        # differenceClause
@@ -100,7 +118,9 @@ clause
     ;
 
 // Figures
-figure: quantity ((PLUS_MINUS | TO) quantity)? (OF name)?;
+figure: expectation (OF name)?;
+
+expectation: quantity ((PLUS_MINUS | TO) quantity)?;
 
 daily: number unit ((PLUS_MINUS | TO) number unit)?;
 
@@ -118,11 +138,15 @@ fatLimit: (TO | AND) AT MOST quantity (AT ANY POINT | ON AVERAGE);
 tools: BY WORD (AND WORD)*;
 
 landmark
-    : BETWEEN point AND point # betweenLandmark
-    | AT name                 # atLandmark
-    | ALONG name              # alongLandmark
-    | STRING                  # wordsLandmark
+    : BETWEEN point AND point                  # betweenLandmark
+    | AT name (quantity FROM name)?            # atLandmark
+    | ALONG name                               # alongLandmark
+    | PARALLEL TO name                         # parallelLandmark
+    | distance (COMMA NEWLINE* distance)*      # distanceLandmark
+    | STRING                                   # wordsLandmark
     ;
+
+distance: quantity FROM name;
 
 point
     : THE? (
@@ -147,6 +171,9 @@ name
         | BY_PRODUCT | CHEMICAL | COMMON | DAY | DIFFERENCE | EDITION | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
         | MOST | OF | OFF | ON | ONE | ONLY | PART | PER | POINT | PRACTICE | REMAINDER | REPLACES | REVISION | RIB | SALEABLE | THE | THEN | TO
         | TWO | VERTEBRA | VISUAL | WASTE
+        | SCORE | LEAVE | ACROSS | AFTER | END | EVERY | FREE | HALVED | INTO | KERF | LEAST | LENGTH | MATCHED | NETTED | PACKED
+        | PAIR | PARALLEL | PEOPLE | PIECES | PLANED | PRACTICALLY | RULES | SMALLEST | TARE | THICK | THICKNESS | TIED
+        | TIMES | WEIGHT | WHOLE | WITHIN
     )+
     | STRING
     ;

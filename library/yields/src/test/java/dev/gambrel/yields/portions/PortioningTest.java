@@ -1,22 +1,21 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.portions;
 
-import static dev.gambrel.yields.Sheet.pair;
-import static dev.gambrel.yields.Sheet.portioned;
-import static dev.gambrel.yields.Sheet.rest;
-import static dev.gambrel.yields.Sheet.to;
-import static dev.gambrel.yields.Sheet.trim;
-import static dev.gambrel.yields.Sheet.yields;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.tree.Cut;
+import dev.gambrel.yields.Estimate;
+import dev.gambrel.yields.Spread;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PortioningTest {
     private static Portioning of(double mean, double sd, double target) {
-        return new Portioning(new Estimate(mean, new Spread.Stated(sd)), target);
+        return new Portioning(stated(mean, sd), target);
+    }
+
+    private static Estimate stated(double mean, double sd) {
+        return new Estimate(mean, new Spread.Stated(sd));
     }
 
     /** Checks B01, B02 and B05: the tail sum, computed for Gambrel and confirmed by 20,000,000 draws. */
@@ -91,15 +90,44 @@ class PortioningTest {
         assertEquals(justAbove, justBelow, 1e-6);
     }
 
+    /** Check B04: the tail sum, computed for Gambrel and confirmed by 20,000,000 draws. */
     @Test
-    void steaks_come_from_one_trimmed_piece_at_a_time() {
-        Cut topside =
-                portioned(pair("topside", "20 ± 1", trim("fat", "10 ± 1", "mince")), "steak", "0.18", to("diced"));
-        ExpectedYields yields = yields(Sheet.hogget(topside, rest("mince")), "22");
-        PortionYield steaks = yields.portions().get(0);
-        assertEquals(2, steaks.pieces());
-        assertEquals(22 * 0.2 * 0.9 / 2, steaks.onePiece().piece().mean(), 1e-12);
-        assertEquals(2 * steaks.onePiece().expectedNumber(), steaks.expectedNumberFromAll(), 0);
-        assertEquals(22 * 0.2 * 0.9, steaks.expectedNumberFromAll() * 0.18 + steaks.expectedRemainderOfAll(), 1e-9);
+    void cuts_and_end_pieces_cost_portions() {
+        Portioning portions = new Portioning(stated(5.2, 0.4), 0.3, 0.004, 0.15, 0.3);
+        assertEquals(16.125, portions.expectedNumber(), 1e-8);
+        assertEquals(1.347083989, portions.numberDeviation().orElseThrow(), 1e-8);
+        double cuts = portions.expectedNumber() - 1;
+        assertEquals(0.004 * cuts, portions.expectedLoss(), 1e-9);
+        assertEquals(5.2 - 0.3 * 16.125 - 0.004 * cuts, portions.expectedRemainder(), 1e-8);
+    }
+
+    /** 7 × 25 + 6 × 2 = 187. */
+    @ParameterizedTest
+    @CsvSource({"187, 7", "186.9, 6", "213.9, 7", "214, 8", "25, 1", "24.9, 0"})
+    void n_slices_need_n_thicknesses_and_one_cut_less(double length, int number) {
+        assertEquals(number, new Portioning(stated(length, 0), 25, 2, 0, 25).expectedNumber());
+    }
+
+    /** Six of 180 g and 20 g over; with 150 g over, the last counts where 150 g is the smallest. */
+    @ParameterizedTest
+    @CsvSource({"1100, 6, 20", "1229, 6, 149", "1230, 7, 0", "1259, 7, 0", "1260, 7, 0", "1270, 7, 10"})
+    void a_last_portion_counts_from_the_smallest_on(double grams, int number, double left) {
+        Portioning portions = new Portioning(stated(grams, 0), 180, 0, 0, 150);
+        assertEquals(number, portions.expectedNumber());
+        assertEquals(left, portions.expectedRemainder(), 1e-9);
+    }
+
+    /** By summing over a fine grid of the same normal distribution. */
+    @ParameterizedTest
+    @CsvSource({"5.2, 0.4, 0.3, 0.004, 0.15, 0.2", "0.3, 0.15, 0.18, 0, 0, 0.15", "2.0, 0.05, 0.25, 0.01, 0, 0"})
+    void what_is_left_with_a_smaller_last_is_what_a_sum_over_all_pieces_gives(
+            double mean, double sd, double each, double between, double ends, double last) {
+        double left = 0;
+        double step = sd / 20_000;
+        for (double x = Math.max(step / 2, mean - 9 * sd); x < mean + 9 * sd; x += step) {
+            double density = Math.exp(-Math.pow((x - mean) / sd, 2) / 2) / (sd * Math.sqrt(2 * Math.PI));
+            left += step * density * new Portioning(stated(x, 0), each, between, ends, last).expectedRemainder();
+        }
+        assertEquals(left, new Portioning(stated(mean, sd), each, between, ends, last).expectedRemainder(), 2e-5);
     }
 }

@@ -1,0 +1,42 @@
+package dev.gambrel.yields.portions;
+
+import dev.gambrel.yields.Estimate;
+import dev.gambrel.yields.PortionedPiece;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A piece divided into a number of portions, as equal as may be.
+ *
+ * @param from the piece
+ * @param number how many, 1 or more
+ */
+public record Divided(PortionedPiece from, int number) implements PortionYield {
+    @Override
+    public Optional<Portioning> counted() {
+        return Optional.empty();
+    }
+
+    @Override
+    public OptionalDouble expectedNumber() {
+        return OptionalDouble.of(number);
+    }
+
+    @Override
+    public Optional<Estimate> each() {
+        Estimate whole = from.weight();
+        double mean = Math.max(0, whole.mean() - Ends.weight(from));
+        return Optional.of(new Estimate(mean, whole.spread()).times(1.0 / number));
+    }
+
+    /** The cut through a joint is not counted. */
+    @Override
+    public OptionalDouble lostToKerf() {
+        return OptionalDouble.empty();
+    }
+
+    @Override
+    public OptionalDouble expectedRemainder() {
+        return OptionalDouble.of(Ends.weight(from));
+    }
+}
