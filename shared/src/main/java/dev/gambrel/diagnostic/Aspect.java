@@ -31,5 +31,9 @@ public enum Aspect {
     /** The carcass weight band. */
     BAND,
     /** A step between two bases. */
-    STEP
+    STEP,
+    /** When a cut is worked in a way: as a rule, a share of the pieces, a condition. */
+    CHOICE,
+    /** A grade of the carcass. */
+    GRADE
 }

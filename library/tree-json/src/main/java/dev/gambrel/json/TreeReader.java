@@ -9,6 +9,7 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.choice.Grade;
 import java.util.List;
 
 /** Reads the whole tree, down to the carcass, the streams and the sources. */
@@ -77,7 +78,12 @@ final class TreeReader {
                 basis(in, "basis"),
                 in.list("dressing", Readings::text),
                 in.optional("band", new WeightBand.NotStated(), Readings.object(FigureReader::band)),
-                in.list("steps", Readings.object(TreeReader::step)));
+                in.list("steps", Readings.object(TreeReader::step)),
+                in.list("grades", Readings.object(TreeReader::grade)));
+    }
+
+    private static Grade grade(ObjectReader in) {
+        return new Grade(DescriptionReader.name(in), in.list("values", Readings::name));
     }
 
     private static BasisStep step(ObjectReader in) {

@@ -5,6 +5,8 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.yields.working.WayUsed;
+import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,14 +22,14 @@ public final class ExpectedYields {
     /** A milligram: what is lighter is no portion. */
     private static final double LIGHTEST_PORTION = 1e-6;
 
-    private final CutTree tree;
+    private final Worked worked;
     private final CarcassWeight given;
     private final YieldPlan plan;
     private final Totals totals;
     private final double kilograms;
 
-    ExpectedYields(CutTree tree, CarcassWeight given, YieldPlan plan, Totals totals) {
-        this.tree = tree;
+    ExpectedYields(Worked worked, CarcassWeight given, YieldPlan plan, Totals totals) {
+        this.worked = worked;
         this.given = given;
         this.plan = plan;
         this.totals = totals;
@@ -35,12 +37,21 @@ public final class ExpectedYields {
     }
 
     /**
-     * The specification.
+     * The specification as it is worked: each way in use is a cut within its cut.
      *
-     * @return the tree that the shares come from
+     * @return the tree that the shares come from, without ways
      */
     public CutTree tree() {
-        return tree;
+        return worked.tree();
+    }
+
+    /**
+     * The ways in which cuts are worked, and why.
+     *
+     * @return every way in use, from the top down; empty where no cut has ways
+     */
+    public List<WayUsed> ways() {
+        return worked.ways();
     }
 
     /**
@@ -160,7 +171,7 @@ public final class ExpectedYields {
         if (carcass().isEnd()) {
             return found;
         }
-        addPortions(tree.parts(), carcass().parts(), found);
+        addPortions(tree().parts(), carcass().parts(), found);
         return found;
     }
 

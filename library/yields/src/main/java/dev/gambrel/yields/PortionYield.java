@@ -8,10 +8,10 @@ import dev.gambrel.tree.Portion;
  *
  * @param cut the cut that is portioned, once trimmed
  * @param portion the portion as written
- * @param pieces how many pieces there are of the cut
+ * @param pieces how many pieces there are of the cut; what is expected where only some are worked in this way
  * @param onePiece the portions from one piece
  */
-public record PortionYield(TreePath cut, Portion portion, int pieces, Portioning onePiece) {
+public record PortionYield(TreePath cut, Portion portion, double pieces, Portioning onePiece) {
     /**
      * The expected number of portions from all pieces of the carcass.
      *

@@ -85,10 +85,10 @@ public final class YieldRow {
     /**
      * How many pieces one carcass gives.
      *
-     * @return 1 or 2
+     * @return 1 or 2; what is expected where only some of them are worked in this way, such as 1.4 of 2
      */
-    public int pieces() {
-        return node().pieces();
+    public double pieces() {
+        return node().pieces().expected();
     }
 
     /**

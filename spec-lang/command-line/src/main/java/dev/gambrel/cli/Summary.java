@@ -5,6 +5,7 @@ import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Way;
 import java.util.List;
 
 /** What was read and checked, in two lines. */
@@ -32,6 +33,8 @@ final class Summary {
         for (Part part : parts) {
             if (part instanceof Cut cut) {
                 count += parts(cut.parts());
+            } else if (part instanceof Way way) {
+                count += parts(way.work().parts());
             }
         }
         return count;
@@ -40,7 +43,9 @@ final class Summary {
     private static int levels(List<Part> parts) {
         int deepest = 0;
         for (Part part : parts) {
-            deepest = Math.max(deepest, part instanceof Cut cut ? 1 + levels(cut.parts()) : 1);
+            List<Part> below =
+                    part instanceof Way way ? way.work().parts() : part instanceof Cut cut ? cut.parts() : List.of();
+            deepest = Math.max(deepest, 1 + levels(below));
         }
         return deepest;
     }

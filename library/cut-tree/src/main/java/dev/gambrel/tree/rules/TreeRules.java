@@ -16,6 +16,10 @@ import dev.gambrel.tree.rules.anatomy.KnownAnatomy;
 import dev.gambrel.tree.rules.anatomy.PieceNames;
 import dev.gambrel.tree.rules.anatomy.PublishedShares;
 import dev.gambrel.tree.rules.anatomy.SkeletonNumbers;
+import dev.gambrel.tree.rules.choice.KnownGrades;
+import dev.gambrel.tree.rules.choice.SeparateConditions;
+import dev.gambrel.tree.rules.choice.SettledWays;
+import dev.gambrel.tree.rules.choice.WaysAlone;
 import dev.gambrel.tree.rules.mass.AgreeingShares;
 import dev.gambrel.tree.rules.mass.ClosedShares;
 import dev.gambrel.tree.rules.mass.KnownBases;
@@ -41,6 +45,10 @@ public final class TreeRules {
             new PossibleSpreads(),
             new AgreeingShares(),
             new WholeCuts(),
+            new WaysAlone(),
+            new SettledWays(),
+            new KnownGrades(),
+            new SeparateConditions(),
             new KnownAnatomy(),
             new BoneBalance(),
             new SkeletonNumbers(),

@@ -20,12 +20,18 @@ final class ClauseConverter {
     private final NameConverter names;
     private final FigureConverter figures;
     private final Wholeness whole;
+    private final ChoiceConverter choices;
 
     ClauseConverter(Offsets offsets, NameConverter names, FigureConverter figures, Wholeness whole) {
         this.whole = whole;
         this.offsets = offsets;
         this.names = names;
         this.figures = figures;
+        this.choices = new ChoiceConverter(offsets, names, figures);
+    }
+
+    Name gradeValue(GradeValueContext value) {
+        return choices.value(value);
     }
 
     /** Whatever of a tail could be read, in the order written. */
@@ -70,6 +76,10 @@ final class ClauseConverter {
             clauses.add(new Clause.Bones(BoneState.BONELESS, span));
         } else if (clause instanceof WordsClauseContext) {
             clauses.add(new Clause.Words(names.slice(span), span));
+        } else if (clause instanceof AsClauseContext c) {
+            clauses.add(choices.as(c));
+        } else if (clause instanceof WhenClauseContext c) {
+            clauses.add(choices.when(c.condition(), span));
         } else {
             addWithNames(clause, span, clauses);
         }

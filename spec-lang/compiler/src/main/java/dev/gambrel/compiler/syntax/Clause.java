@@ -231,4 +231,12 @@ public sealed interface Clause {
      * @param span the place
      */
     record Region(String word, Span span) implements Clause {}
+
+    /**
+     * When a cut is worked in a way.
+     *
+     * @param choice as a rule, or when something is so
+     * @param span the place
+     */
+    record Chosen(WrittenChoice choice, Span span) implements Clause {}
 }

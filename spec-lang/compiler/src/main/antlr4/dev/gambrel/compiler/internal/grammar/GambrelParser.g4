@@ -28,6 +28,7 @@ strayBrace: RBRACE;
 // Statements that may hold others
 blockHeader
     : CUT name figure? tail
+    | WORKED AS name figure? tail
     | SPECIES name tail
     | PIECE name tail
     ;
@@ -41,6 +42,7 @@ simpleStatement
     | CARCASS basis tail                               # carcassLine
     | FROM basis TO basis tail                         # fromLine
     | STREAM name tail                                 # streamLine
+    | GRADE name (COMMA NEWLINE* gradeValue)+          # gradeLine
     | BONE name figure? tail                           # boneLine
     | MUSCLE name tail                                 # muscleLine
     | GLAND name tail                                  # glandLine
@@ -61,8 +63,8 @@ simpleStatement
 
 unknownStatement
     : ~(
-        LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
-        | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
+        LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | GRADE | CUT | WORKED | BONE | MUSCLE | GLAND
+        | TRIM | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
         | PUBLISHED | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
@@ -86,7 +88,24 @@ clause
     | BETWEEN quantity AND quantity                                      # betweenClause
     | LOSS name figure?                                                  # lossClause
     | (PUBLISHED | MEASURED | JUDGEMENT | MEMORY | COMMON PRACTICE) STRING # sourceKindClause
-    | WORD name?                                                         # wordsClause
+    | AS name                                                            # asClause
+    | WHEN condition                                                     # whenClause
+    | (WORD | OVER | UNDER) name?                                        # wordsClause
+    ;
+
+// When a cut is worked in a way
+condition: subject IS (weightLimit (AND weightLimit)? | gradeValue (TO gradeValue | (OR gradeValue)*));
+
+subject: STRING | ~(IS | STRING | NUMBER | COMMA | ARROW | LBRACE | RBRACE | NEWLINE)+;
+
+weightLimit: (UNDER | OVER | AT (MOST | LEAST)) quantity;
+
+gradeValue
+    : NUMBER WORD?
+    | STRING
+    | ~(
+        UNDER | OVER | AT | AND | OR | TO | STRING | NUMBER | DECIMAL_COMMA | COMMA | ARROW | LBRACE | RBRACE | NEWLINE
+    )+
     ;
 
 // Figures
@@ -127,12 +146,12 @@ basis: IN? WORD;
 // A trade name as spoken: any words, even those of the language, or anything in quotes
 name
     : (
-        WORD | LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
-        | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
-        | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BETWEEN | BONED | BONELESS | BONE_IN | BY
-        | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
-        | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
-        | TWO | VERTEBRA | VISUAL | WASTE
+        WORD | LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | GRADE | CUT | WORKED | BONE | MUSCLE
+        | GLAND | TRIM | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
+        | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AS | AT | AVERAGE | BETWEEN | BONED | BONELESS | BONE_IN | BY
+        | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | IS | JUDGEMENT | LAST | LEAN | LEAST
+        | MEASURED | MEMORY | MOST | OF | OFF | ON | ONE | OR | OVER | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
+        | TWO | UNDER | VERTEBRA | VISUAL | WASTE | WHEN
     )+
     | STRING
     ;
