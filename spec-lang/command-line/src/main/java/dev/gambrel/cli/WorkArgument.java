@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  * "season = winter".
  */
 final class WorkArgument {
-    private static final Pattern SHARED = Pattern.compile("(.+?)\\s*([0-9]{1,3}(?:\\.[0-9]{1,20})?)\\s*%");
+    private static final Pattern SHARED = Pattern.compile("(.+?)\\s+([0-9]{1,3}(?:\\.[0-9]{1,20})?)\\s*%");
 
     private final String written;
     private final String form;

@@ -105,9 +105,9 @@ public final class Site {
         return path;
     }
 
-    /** Its name, or "carcass". */
+    /** Its name, or "carcass"; of a way with the cut before it: "topside worked as steaks". */
     public String name() {
-        return path.last();
+        return isWay ? above.name() + " worked as " + path.last() : path.last();
     }
 
     /** What leaves it; of a site that is worked in ways, the work of each way, which is all of it. */

@@ -1,5 +1,7 @@
 package dev.gambrel.yields.table;
 
+import dev.gambrel.tree.choice.Choice;
+import dev.gambrel.tree.choice.Condition;
 import dev.gambrel.yields.working.WayUsed;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -22,6 +24,17 @@ final class WayLines {
                     way.because());
         }
         grid.print(out);
+        if (ways.stream().anyMatch(WayLines::isWeighed)) {
+            out.append(
+                            "Where the weight of a piece decides, these are the pieces and the weight that are expected to go each")
+                    .append(" way;\nspreads further down take that as settled.\n");
+        }
+    }
+
+    private static boolean isWeighed(WayUsed way) {
+        return !way.ordered()
+                && way.way().choice() instanceof Choice.When when
+                && when.condition() instanceof Condition.PieceWeighs;
     }
 
     private static String percent(double part) {

@@ -4,8 +4,6 @@ import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
-import dev.gambrel.quantity.Quantity;
-import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.inspection.Findings;
@@ -17,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a run asks for, found in the tree: for each cut how much goes each of its ways. */
 final class Orders {
@@ -44,7 +43,8 @@ final class Orders {
                 .filter(path -> endsWith(path, order.cut()))
                 .toList();
         if (meant.isEmpty()) {
-            List<TradeName> known = ways.keySet().stream().map(Orders::name).toList();
+            List<TradeName> known =
+                    ways.keySet().stream().map(Orders::name).distinct().toList();
             Diagnostic finding = Diagnostic.of(WorkingCode.NO_SUCH_CUT, new Place.InTree(TreePath.ROOT, Aspect.NAME))
                     .with("cut", order.cut());
             found.add(Findings.suggest(finding, name(order.cut()), known));
@@ -78,13 +78,17 @@ final class Orders {
         if (!plausible || sum.compareTo(ALL) != 0) {
             found.add(Diagnostic.of(WorkingCode.MIX_NOT_100, at)
                     .with("cut", name(cut))
-                    .with("sum", Quantity.rounded(sum, Unit.PERCENT))
+                    .with("shares", shares(order))
                     .help("Give each way its share of the pieces, so that they add up to 100 %."));
         }
         List<Split> splits = splits(cut, order, at);
         if (asked.putIfAbsent(cut, splits) != null) {
             found.add(twice(at, name(cut)));
         }
+    }
+
+    private static String shares(Order order) {
+        return order.ways().stream().map(way -> way.share().toString()).collect(Collectors.joining(" and "));
     }
 
     private List<Split> splits(TreePath cut, Order order, Place at) {

@@ -12,7 +12,7 @@ public enum WorkingCode implements Code {
     /** A way that a cut does not have. */
     NO_SUCH_WAY("G1133", "no-such-way", "The {cut} is not worked as {way}."),
     /** Shares that are not all of the pieces. */
-    MIX_NOT_100("G1134", "mix-not-100", "The shares asked for of the {cut} add up to {sum}, and not to all of it."),
+    MIX_NOT_100("G1134", "mix-not-100", "Of the {cut} {shares} are asked for, which is not all of it."),
     /** Two orders for one cut, or two values of one grade. */
     ASKED_TWICE("G1135", "asked-twice", "It is said twice what becomes of the {of}."),
     /** A grade that decides, and that nobody told. */

@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.choice.Choice;
+import dev.gambrel.tree.choice.Condition;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
@@ -89,8 +90,11 @@ public final class SeparateConditions implements Rule {
                 .with("first", first.way().name())
                 .with("second", second.way().name())
                 .related(site.at(first.way().work(), Aspect.CHOICE), "the other way")
-                .help("Let one begin where the other ends: “under” and “at least”, or “at most” and “over”, the same"
-                        + " figure.");
+                .help(
+                        first.condition() instanceof Condition.Graded
+                                ? "Take it out of one of the two."
+                                : "Let one begin where the other ends, at one figure: “under” and “at least”, or"
+                                        + " “at most” and “over”.");
     }
 
     private static Diagnostic gap(Site site, Conditioned first, List<String> gaps) {
