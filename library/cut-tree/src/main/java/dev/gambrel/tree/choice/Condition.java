@@ -127,7 +127,7 @@ public sealed interface Condition {
     }
 
     private static String sentence(Weighs condition) {
-        return condition.subject() + " is "
-                + condition.bounds().stream().map(Bound::toString).collect(Collectors.joining(" and "));
+        String limits = condition.bounds().stream().map(Bound::toString).collect(Collectors.joining(" and "));
+        return condition.subject() + " is " + (limits.isEmpty() ? WeightRange.ALL : limits);
     }
 }
