@@ -6,6 +6,7 @@ import dev.gambrel.diagnostic.Result;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Way;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -27,11 +28,13 @@ final class Marram {
         return check(name).orElseThrow().tree();
     }
 
-    /** Cuts, bones, trims, losses, rests and portions. */
+    /** Cuts, ways of working them, bones, trims, losses, rests and portions. */
     static int nodes(List<Part> parts) {
         int nodes = parts.size();
         for (Part part : parts) {
-            if (part instanceof Cut cut) {
+            if (part instanceof Way way) {
+                nodes += way.work().portions().size() + nodes(way.work().parts());
+            } else if (part instanceof Cut cut) {
                 nodes += cut.portions().size() + nodes(cut.parts());
             }
         }
@@ -42,11 +45,13 @@ final class Marram {
     static int levels(List<Part> parts) {
         int deepest = 0;
         for (Part part : parts) {
-            int below = part instanceof Cut cut
-                    ? Math.max(levels(cut.parts()), cut.portions().isEmpty() ? 0 : 1)
-                    : 0;
+            int below = part instanceof Way way ? below(way.work()) : part instanceof Cut cut ? below(cut) : 0;
             deepest = Math.max(deepest, 1 + below);
         }
         return deepest;
+    }
+
+    private static int below(Cut cut) {
+        return Math.max(levels(cut.parts()), cut.portions().isEmpty() ? 0 : 1);
     }
 }

@@ -18,6 +18,8 @@ import dev.gambrel.yields.Outcome;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.portions.PortionYield;
+import dev.gambrel.yields.working.Order;
+import dev.gambrel.yields.working.Working;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -77,10 +79,10 @@ class MarramSpecificationsTest {
     }
 
     @Test
-    void the_fallow_deer_is_cut_into_forty_odd_parts_on_three_levels_below_the_carcass() {
+    void the_fallow_deer_is_cut_into_forty_odd_parts_on_four_levels_below_the_carcass() {
         CutTree fallow = Marram.tree("fallow.cuts");
-        assertEquals(45, Marram.nodes(fallow.parts()));
-        assertEquals(3, Marram.levels(fallow.parts()));
+        assertEquals(48, Marram.nodes(fallow.parts()));
+        assertEquals(4, Marram.levels(fallow.parts()));
     }
 
     @Test
@@ -108,6 +110,19 @@ class MarramSpecificationsTest {
         assertEquals(2.24360, mean(yields, "haunch", "topside"), 1e-9);
         assertEquals(1.23398, mean(yields, "haunch", "shank"), 1e-9);
         assertEquals(0.56090, mean(yields, "haunch", "rest"), 1e-9);
+    }
+
+    @Test
+    void a_fallow_topside_is_steaks_unless_a_roast_is_asked_for() {
+        CutTree fallow = Marram.tree("fallow.cuts");
+        CarcassWeight weight = new CarcassWeight(Quantity.of("28.40", Unit.KILOGRAM), Basis.COLD);
+        ExpectedYields steaks = Yields.of(fallow).forCarcass(weight).orElseThrow();
+        // 28.40 × 39.5 % × 20 % = 2.24360: 7 % of it is squared off for steaks, and all of it is roast.
+        assertEquals(0.07 * 2.24360, mean(steaks, "haunch", "topside", "steaks", "square off"), 1e-9);
+        Working roast = Working.AS_WRITTEN.ordering(Order.all(path("topside"), TradeName.of("roast")));
+        ExpectedYields roasts = Yields.of(fallow, roast).forCarcass(weight).orElseThrow();
+        assertEquals(2.24360, mean(roasts, "haunch", "topside", "roast"), 1e-9);
+        assertTrue(roasts.row(path("haunch", "topside", "steaks")).isEmpty());
     }
 
     @Test

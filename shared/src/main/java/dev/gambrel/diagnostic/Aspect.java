@@ -63,5 +63,9 @@ public enum Aspect {
     /** Tissue that is scored or left. */
     TREATMENT,
     /** What comes off before a part. */
-    TURN
+    TURN,
+    /** When a cut is worked in a way: as a rule, a share of the pieces, a condition. */
+    CHOICE,
+    /** A grade of the carcass. */
+    GRADE
 }

@@ -5,6 +5,7 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Way;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.bench.Bench;
@@ -19,7 +20,12 @@ final class Unordered {
         Carcass carcass = tree.carcass();
         return new CutTree(
                 tree.specification(),
-                new Carcass(carcass.basis(), carcass.dressing(), carcass.band(), sorted(carcass.steps())),
+                new Carcass(
+                        carcass.basis(),
+                        carcass.dressing(),
+                        carcass.band(),
+                        sorted(carcass.steps()),
+                        sorted(carcass.grades())),
                 of(tree.species()),
                 sorted(tree.streams()),
                 sorted(tree.sources()),
@@ -28,12 +34,17 @@ final class Unordered {
     }
 
     private static List<Part> parts(List<Part> parts) {
-        return sorted(parts.stream()
-                .map(part -> part instanceof Cut cut ? of(cut) : part)
-                .toList());
+        return sorted(parts.stream().map(Unordered::of).toList());
     }
 
-    private static Part of(Cut cut) {
+    private static Part of(Part part) {
+        if (part instanceof Way way) {
+            return new Way(of(way.work()), way.choice());
+        }
+        return part instanceof Cut cut ? of(cut) : part;
+    }
+
+    private static Cut of(Cut cut) {
         Description d = cut.description();
         Description description = new Description(
                 d.boneState(),

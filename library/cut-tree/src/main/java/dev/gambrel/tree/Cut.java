@@ -8,7 +8,8 @@ import java.util.List;
  * A piece of meat with a name.
  *
  * <p>A cut is <em>divided</em> when it has cuts or a rest among its parts: then its parts are all of it. Otherwise
- * trims, bones and losses come off, and what they leave is the cut itself, trimmed.
+ * trims, bones and losses come off, and what they leave is the cut itself, trimmed. A third kind of cut is worked in
+ * ways: its parts are {@link Way}s, each of which is divided or trimmed by itself.
  *
  * @param name the trade name
  * @param pieces how many to a carcass

@@ -4,7 +4,7 @@ import dev.gambrel.text.TradeName;
 import java.util.List;
 
 /** Something that leaves a cut: together the parts are all that entered it. */
-public sealed interface Part permits Cut, Part.Bone, Part.Trim, Part.Loss, Part.Rest {
+public sealed interface Part permits Cut, Way, Part.Bone, Part.Trim, Part.Loss, Part.Rest {
     /**
      * The name, alone of its kind among the parts of one cut.
      *

@@ -92,6 +92,8 @@ final class PartPlaces {
             case STEP -> Stream.of("carcass/steps", "carcass");
             case LEAN -> Stream.of("streams");
             case SPECIES -> Stream.of("species");
+            case CHOICE -> Stream.of("choice");
+            case GRADE -> Stream.of("carcass/grades", "carcass");
             default -> benchRoutes(aspect);
         };
     }

@@ -3,12 +3,19 @@ package dev.gambrel.json;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
+import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.Share;
 import dev.gambrel.tree.TrimRule;
+import dev.gambrel.tree.Way;
+import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.choice.Bound;
+import dev.gambrel.tree.choice.Choice;
+import dev.gambrel.tree.choice.Condition;
 import dev.gambrel.tree.portion.Acceptance;
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Fewest;
@@ -22,10 +29,30 @@ import java.util.function.Function;
 final class PartReader {
     private static final Reading<Part> PART = new Readings.Kinds<Part>()
             .or("cut", PartReader::cut)
+            .or("way", PartReader::way)
             .or("bone", PartReader::bone)
             .or("trim", PartReader::trim)
             .or("loss", in -> new Part.Loss(DescriptionReader.name(in), FigureReader.share(in)))
             .or("rest", in -> new Part.Rest(home(in, "home")));
+
+    private static final Reading<Bound.Kind> BOUND_KIND =
+            Readings.word(List.of(Bound.Kind.values()), Bound.Kind::words);
+
+    private static final Reading<Condition> CONDITION = new Readings.Kinds<Condition>()
+            .or("piece weighs", in -> new Condition.PieceWeighs(bounds(in)))
+            .or("carcass weighs", in -> new Condition.CarcassWeighs(bounds(in)))
+            .or("grade is", in -> new Condition.GradeIs(grade(in), in.list("values", Readings::name)))
+            .or(
+                    "grade from",
+                    in -> new Condition.GradeFrom(
+                            grade(in),
+                            in.need("first", "the first value", Readings::name),
+                            in.need("last", "the last value", Readings::name)));
+
+    private static final Reading<Choice> CHOICE = new Readings.Kinds<Choice>()
+            .or("as a rule", in -> new Choice.AsARule())
+            .or("share of pieces", in -> new Choice.OfPieces(FigureReader.quantity(in, "amount", Dimension.SHARE)))
+            .or("when", in -> new Choice.When(in.need("condition", "what must be so", CONDITION)));
 
     private static final Reading<Home> HOME = new Readings.Kinds<Home>()
             .or("product", in -> new Home.Product())
@@ -72,6 +99,32 @@ final class PartReader {
                 in.list("parts", PART),
                 home(in, "home"),
                 in.list("portions", Readings.object(PartReader::portion)));
+    }
+
+    private static Way way(ObjectReader in) {
+        Cut work = new Cut(
+                DescriptionReader.name(in),
+                PieceCount.NOT_STATED,
+                new Share.NotStated(),
+                in.optional("description", Description.NONE, Readings.object(DescriptionReader::description)),
+                in.list("parts", PART),
+                home(in, "home"),
+                in.list("portions", Readings.object(PartReader::portion)));
+        return new Way(work, in.optional("choice", new Choice.OnRequest(), CHOICE));
+    }
+
+    private static TradeName grade(ObjectReader in) {
+        return in.need("grade", "the name of a grade", Readings::name);
+    }
+
+    private static List<Bound> bounds(ObjectReader in) {
+        return in.list("bounds", Readings.object(PartReader::bound));
+    }
+
+    private static Bound bound(ObjectReader in) {
+        return new Bound(
+                in.need("kind", "under, at most, over or at least", BOUND_KIND),
+                FigureReader.quantity(in, "amount", Dimension.WEIGHT));
     }
 
     private static Part.Bone bone(ObjectReader in) {

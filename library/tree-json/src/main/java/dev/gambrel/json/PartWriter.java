@@ -6,6 +6,9 @@ import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.TrimRule;
+import dev.gambrel.tree.Way;
+import dev.gambrel.tree.choice.Choice;
+import dev.gambrel.tree.choice.Condition;
 import dev.gambrel.tree.portion.Acceptance;
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Fewest;
@@ -22,6 +25,9 @@ final class PartWriter {
     static Canonical part(Part part) {
         if (part instanceof Cut cut) {
             return cut(cut);
+        }
+        if (part instanceof Way way) {
+            return way(way);
         }
         if (part instanceof Part.Bone bone) {
             return named("bone", bone)
@@ -48,13 +54,59 @@ final class PartWriter {
     }
 
     private static Canonical cut(Cut cut) {
-        return named("cut", cut)
-                .putIfStated("pieces", FigureWriter.pieces(cut.pieces()))
-                .putIfStated("share", FigureWriter.share(cut.share()))
-                .putIfStated("description", DescriptionWriter.description(cut.description()))
+        return withWork(
+                named("cut", cut)
+                        .putIfStated("pieces", FigureWriter.pieces(cut.pieces()))
+                        .putIfStated("share", FigureWriter.share(cut.share())),
+                cut);
+    }
+
+    /** Of a way that is worked on request only, nothing is said of when. */
+    private static Canonical way(Way way) {
+        Optional<Canonical> choice = choice(way.choice());
+        return withWork(named("way", way).putIfStated("choice", choice), way.work());
+    }
+
+    private static Canonical withWork(Canonical.Fields named, Cut cut) {
+        return named.putIfStated("description", DescriptionWriter.description(cut.description()))
                 .putUnlessEmpty("parts", cut.parts(), PartWriter::part)
                 .putIfStated("home", home(cut.home()))
                 .putUnlessEmpty("portions", cut.portions(), PartWriter::portion);
+    }
+
+    private static Optional<Canonical> choice(Choice choice) {
+        if (choice instanceof Choice.AsARule) {
+            return Optional.of(Canonical.kind("as a rule"));
+        } else if (choice instanceof Choice.OfPieces of) {
+            return Optional.of(quantity("share of pieces", of.share()));
+        } else if (choice instanceof Choice.When when) {
+            return Optional.of(Canonical.kind("when").put("condition", condition(when.condition())));
+        }
+        return Optional.empty();
+    }
+
+    private static Canonical condition(Condition condition) {
+        if (condition instanceof Condition.Weighs weighs) {
+            String kind = condition instanceof Condition.PieceWeighs ? "piece weighs" : "carcass weighs";
+            return Canonical.kind(kind)
+                    .putUnlessEmpty(
+                            "bounds",
+                            weighs.bounds(),
+                            bound -> quantity(bound.kind().words(), bound.weight()));
+        } else if (condition instanceof Condition.GradeIs is) {
+            return Canonical.kind("grade is").put("grade", is.grade()).putUnlessEmpty("values", is.named());
+        }
+        Condition.GradeFrom from = (Condition.GradeFrom) condition;
+        return Canonical.kind("grade from")
+                .put("grade", from.grade())
+                .put("first", from.first())
+                .put("last", from.last());
+    }
+
+    private static Canonical quantity(String kind, Quantity quantity) {
+        return Canonical.kind(kind)
+                .put("amount", quantity.amount())
+                .put("unit", quantity.unit().symbol());
     }
 
     private static Optional<Canonical> home(Home home) {

@@ -7,6 +7,7 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.choice.Grade;
 import java.util.Optional;
 
 /** Writes a cut tree as canonical JSON: equal trees give equal text. */
@@ -61,7 +62,12 @@ public final class TreeJsonWriter {
                 .put("basis", carcass.basis().words())
                 .putUnlessEmpty("dressing", carcass.dressing())
                 .putIfStated("band", FigureWriter.band(carcass.band()))
-                .putUnlessEmpty("steps", carcass.steps(), TreeJsonWriter::step);
+                .putUnlessEmpty("steps", carcass.steps(), TreeJsonWriter::step)
+                .putUnlessEmpty("grades", carcass.grades(), TreeJsonWriter::grade);
+    }
+
+    private static Canonical grade(Grade grade) {
+        return Canonical.fields().put("name", grade.name()).putUnlessEmpty("values", grade.values());
     }
 
     private static Canonical step(BasisStep step) {

@@ -10,6 +10,7 @@ import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.choice.Grade;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -99,7 +100,12 @@ final class TreeReader {
                 basis(in, "basis"),
                 in.list("dressing", Readings::text),
                 in.optional("band", new WeightBand.NotStated(), Readings.object(FigureReader::band)),
-                in.list("steps", Readings.object(TreeReader::step)));
+                in.list("steps", Readings.object(TreeReader::step)),
+                in.list("grades", Readings.object(TreeReader::grade)));
+    }
+
+    private static Grade grade(ObjectReader in) {
+        return new Grade(DescriptionReader.name(in), in.list("values", Readings::name));
     }
 
     private static BasisStep step(ObjectReader in) {

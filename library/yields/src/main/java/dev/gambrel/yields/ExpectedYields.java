@@ -8,6 +8,8 @@ import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Measure;
 import dev.gambrel.tree.portion.Slicing;
+import dev.gambrel.yields.working.WayUsed;
+import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,14 +27,14 @@ public final class ExpectedYields {
     /** A micrometre: what is thinner is no slice. */
     private static final double THINNEST_SLICE = 1e-3;
 
-    private final CutTree tree;
+    private final Worked worked;
     private final CarcassWeight given;
     private final YieldPlan plan;
     private final Totals totals;
     private final double kilograms;
 
-    ExpectedYields(CutTree tree, CarcassWeight given, YieldPlan plan, Totals totals) {
-        this.tree = tree;
+    ExpectedYields(Worked worked, CarcassWeight given, YieldPlan plan, Totals totals) {
+        this.worked = worked;
         this.given = given;
         this.plan = plan;
         this.totals = totals;
@@ -40,12 +42,21 @@ public final class ExpectedYields {
     }
 
     /**
-     * The specification.
+     * The specification as it is worked: each way in use is a cut within its cut.
      *
-     * @return the tree that the shares come from
+     * @return the tree that the shares come from, without ways
      */
     public CutTree tree() {
-        return tree;
+        return worked.tree();
+    }
+
+    /**
+     * The ways in which cuts are worked, and why.
+     *
+     * @return every way in use, from the top down; empty where no cut has ways
+     */
+    public List<WayUsed> ways() {
+        return worked.ways();
     }
 
     /**
@@ -165,7 +176,7 @@ public final class ExpectedYields {
         if (carcass().isEnd()) {
             return found;
         }
-        addPortions(tree.parts(), carcass().parts(), found);
+        addPortions(tree().parts(), carcass().parts(), found);
         return found;
     }
 
@@ -186,7 +197,8 @@ public final class ExpectedYields {
     private static void addPortion(YieldRow finished, Portion portion, List<PortionedPiece> found) {
         finished.onePiece()
                 .filter(piece -> isSomething(portion))
-                .map(piece -> new PortionedPiece(finished.path(), portion, finished.pieces(), piece))
+                .map(piece ->
+                        new PortionedPiece(finished.path(), portion, finished.ofCarcass(), finished.pieces(), piece))
                 .ifPresent(found::add);
     }
 

@@ -11,4 +11,18 @@ import dev.gambrel.tree.Home;
  * @param pieces how many to a carcass
  * @param home where it goes if nothing more is taken from it
  */
-record Node(YieldRow.Kind kind, String name, TreePath path, int above, int level, int pieces, Home home) {}
+record Node(YieldRow.Kind kind, String name, TreePath path, int above, int level, Pieces pieces, Home home) {
+    /**
+     * How many pieces a carcass gives.
+     *
+     * @param whole the pieces of the animal, 1 or 2
+     * @param worked how many of them are worked in this way, as a part of 1
+     */
+    record Pieces(int whole, double worked) {
+        static final Pieces ONE = new Pieces(1, 1);
+
+        double expected() {
+            return whole * worked;
+        }
+    }
+}

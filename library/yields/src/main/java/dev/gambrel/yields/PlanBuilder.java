@@ -9,8 +9,10 @@ import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.yields.YieldRow.Kind;
+import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** Lays a tree out level by level, so that parents come before children and the parts of a cut stand together. */
 final class PlanBuilder {
@@ -18,23 +20,25 @@ final class PlanBuilder {
 
     private final CutTree tree;
     private final List<BasisStep> chain;
+    private final Map<TreePath, Double> worked;
     private final List<Node> nodes = new ArrayList<>();
     private final List<List<Part>> leaving = new ArrayList<>();
     private final List<Integer> first = new ArrayList<>();
     private final List<CutShares> shares = new ArrayList<>();
 
-    private PlanBuilder(CutTree tree, List<BasisStep> chain) {
-        this.tree = tree;
+    private PlanBuilder(Worked worked, List<BasisStep> chain) {
+        this.tree = worked.tree();
+        this.worked = worked.pieces();
         this.chain = chain;
     }
 
     /**
-     * Lays out a tree below a chain of steps from the basis weighed to the specification's.
+     * Lays out a tree without ways below a chain of steps from the basis weighed to the specification's.
      *
      * @throws IllegalArgumentException if the parts of a cut do not close
      */
-    static YieldPlan build(CutTree tree, List<BasisStep> chain) {
-        return new PlanBuilder(tree, chain).build();
+    static YieldPlan build(Worked worked, List<BasisStep> chain) {
+        return new PlanBuilder(worked, chain).build();
     }
 
     private YieldPlan build() {
@@ -106,7 +110,7 @@ final class PlanBuilder {
                                         ? chain.get(level).from()
                                         : tree.carcass().basis())
                                 .words();
-        return new Node(Kind.CARCASS, name, TreePath.ROOT, above, level, 1, NOWHERE);
+        return new Node(Kind.CARCASS, name, TreePath.ROOT, above, level, Node.Pieces.ONE, NOWHERE);
     }
 
     private Node trimmed(int v) {
@@ -117,9 +121,13 @@ final class PlanBuilder {
 
     private Node node(int v, Part part) {
         Node above = nodes.get(v);
-        int pieces = part instanceof Cut cut ? cut.pieces().perCarcass(above.pieces()) : above.pieces();
         TreePath path = above.path().then(part.name());
+        Node.Pieces pieces = part instanceof Cut cut ? pieces(cut, path, above.pieces()) : above.pieces();
         return new Node(kind(part), called(part), path, v, above.level() + 1, pieces, part.home());
+    }
+
+    private Node.Pieces pieces(Cut cut, TreePath path, Node.Pieces above) {
+        return new Node.Pieces(cut.pieces().perCarcass(above.whole()), above.worked() * worked.getOrDefault(path, 1.0));
     }
 
     private static Kind kind(Part part) {

@@ -8,7 +8,8 @@ import dev.gambrel.tree.Portion;
  *
  * @param cut the cut that is portioned, once trimmed
  * @param portion the portion as written
- * @param pieces how many pieces there are of the cut
+ * @param ofCarcass how many pieces of the cut a carcass has, whichever way they are worked
+ * @param pieces how many pieces there are of the cut; what is expected where only some are worked in this way
  * @param weight kilograms of one piece
  */
-public record PortionedPiece(TreePath cut, Portion portion, int pieces, Estimate weight) {}
+public record PortionedPiece(TreePath cut, Portion portion, int ofCarcass, double pieces, Estimate weight) {}

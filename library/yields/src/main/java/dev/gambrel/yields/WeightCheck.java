@@ -89,7 +89,7 @@ final class WeightCheck {
     }
 
     /** The expected weight after the steps, to 34 digits. */
-    private static Quantity after(List<BasisStep> chain, Quantity mass) {
+    static Quantity after(List<BasisStep> chain, Quantity mass) {
         if (chain.isEmpty()) {
             return mass;
         }

@@ -85,10 +85,15 @@ public final class YieldRow {
     /**
      * How many pieces one carcass gives.
      *
-     * @return 1 or 2
+     * @return 1 or 2; what is expected where only some of them are worked in this way, such as 1.4 of 2
      */
-    public int pieces() {
-        return node().pieces();
+    public double pieces() {
+        return node().pieces().expected();
+    }
+
+    /** How many pieces of it a carcass has, whichever way they are worked: 1 or 2. */
+    int ofCarcass() {
+        return node().pieces().whole();
     }
 
     /**

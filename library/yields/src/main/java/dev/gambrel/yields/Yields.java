@@ -8,8 +8,13 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.yields.working.WaysOfWorking;
+import dev.gambrel.yields.working.Weights;
+import dev.gambrel.yields.working.Worked;
+import dev.gambrel.yields.working.Working;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,26 +29,40 @@ import java.util.Map;
  * }</pre>
  *
  * <p>Make it once and ask it often: the figures for one kilogram are worked out when it is made, at O(parts × streams), and
- * a weight only scales them. Immutable; safe between threads.
+ * a weight only scales them. Only where a condition asks what a piece or the carcass weighs are they worked out for each
+ * weight. Immutable; safe between threads.
  */
 public final class Yields {
     private static final BigDecimal HALF = new BigDecimal("0.5");
 
     private final CutTree tree;
-    private final Map<Basis, Ready> ready = new EnumMap<>(Basis.class);
+    private final Working working;
+    private final Map<Basis, List<BasisStep>> chains;
+    private final Map<Basis, Result<Ready>> ready = new EnumMap<>(Basis.class);
 
-    private record Ready(List<BasisStep> chain, YieldPlan plan, Totals totals) {}
+    private record Ready(Worked worked, YieldPlan plan, Totals totals) {}
 
-    private Yields(CutTree tree) {
+    private Yields(CutTree tree, Working working) {
         this.tree = tree;
-        BasisChains.of(tree.carcass()).forEach((basis, chain) -> {
-            YieldPlan plan = PlanBuilder.build(tree, chain);
-            ready.put(basis, new Ready(chain, plan, Totals.of(plan, tree)));
-        });
+        this.working = working;
+        this.chains = BasisChains.of(tree.carcass());
+        if (!WaysOfWorking.askForWeights(tree)) {
+            Result<Worked> worked = WaysOfWorking.settle(tree, working, new Weights.NotAsked());
+            chains.forEach((basis, chain) -> ready.put(basis, ready(worked, chain)));
+        }
+    }
+
+    private static Result<Ready> ready(Result<Worked> worked, List<BasisStep> chain) {
+        return worked.value()
+                .map(settled -> {
+                    YieldPlan plan = PlanBuilder.build(settled, chain);
+                    return Result.of(new Ready(settled, plan, Totals.of(plan, settled.tree())), List.of());
+                })
+                .orElseGet(() -> Result.failed(worked.diagnostics()));
     }
 
     /**
-     * Makes a specification ready.
+     * Makes a specification ready, worked as it says by its rules, shares and conditions.
      *
      * <p>Shares of a cut that miss 100 % by no more than the 0.05 point allowed are scaled to close.
      *
@@ -53,28 +72,49 @@ public final class Yields {
      *     others
      */
     public static Yields of(CutTree tree) {
-        return new Yields(tree);
+        return of(tree, Working.AS_WRITTEN);
+    }
+
+    /**
+     * Makes a specification ready for a run that says how its carcasses are worked.
+     *
+     * @param tree a tree in which {@link dev.gambrel.tree.rules.TreeRules} finds no error
+     * @param working which ways are asked for, and which grades are known
+     * @return what answers for it; what is wrong with the working is found when it is asked
+     * @throws IllegalArgumentException if the shares of a cut do not add up to 100 %, or one spread exceeds the sum of the
+     *     others; where a condition asks what something weighs, only when a weight is given
+     */
+    public static Yields of(CutTree tree, Working working) {
+        return new Yields(tree, working);
     }
 
     /**
      * What a carcass should give.
      *
      * @param weight its weight, on the specification's basis or on one from which the named losses lead to it
-     * @return the yields, with a warning if the carcass is outside the weight band; or an error of {@link YieldCode}
+     * @return the yields, with a warning if the carcass is outside the weight band; or errors of {@link YieldCode} or
+     *     {@link dev.gambrel.yields.working.WorkingCode}
      */
     public Result<ExpectedYields> forCarcass(CarcassWeight weight) {
         List<Diagnostic> wrong = WeightCheck.number(weight.mass());
         if (!wrong.isEmpty()) {
             return Result.failed(wrong);
         }
-        Ready on = ready.get(weight.basis());
-        if (on == null) {
+        if (!chains.containsKey(weight.basis())) {
             return Result.failed(
                     List.of(WeightCheck.basisDiffers(weight, tree.carcass().basis())));
         }
-        return Result.of(
-                new ExpectedYields(tree, weight, on.plan(), on.totals()),
-                WeightCheck.band(weight, tree.carcass(), on.chain()));
+        List<BasisStep> chain = chains.get(weight.basis());
+        Result<Ready> on = ready.containsKey(weight.basis()) ? ready.get(weight.basis()) : weighing(weight, chain);
+        List<Diagnostic> found = new ArrayList<>(on.diagnostics());
+        found.addAll(WeightCheck.band(weight, tree.carcass(), chain));
+        return on.value()
+                .map(r -> Result.of(new ExpectedYields(r.worked(), weight, r.plan(), r.totals()), found))
+                .orElseGet(() -> Result.failed(found));
+    }
+
+    private Result<Ready> weighing(CarcassWeight weight, List<BasisStep> chain) {
+        return ready(WaysOfWorking.settle(tree, working, new ExpectedWeights(weight, chain)), chain);
     }
 
     /**

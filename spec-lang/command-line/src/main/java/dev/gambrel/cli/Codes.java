@@ -1,6 +1,7 @@
 package dev.gambrel.cli;
 
 import dev.gambrel.compiler.format.FormatCode;
+import dev.gambrel.compiler.meaning.ConditionCode;
 import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.revision.RevisionCode;
@@ -9,7 +10,9 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.rules.choice.ChoiceCode;
 import dev.gambrel.yields.YieldCode;
+import dev.gambrel.yields.working.WorkingCode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -28,12 +31,15 @@ public final class Codes {
                         FileCode.values(),
                         SyntaxCode.values(),
                         MeaningCode.values(),
+                        ConditionCode.values(),
                         RevisionCode.values(),
                         FormatCode.values(),
                         TreeCode.values(),
                         BenchCode.values(),
+                        ChoiceCode.values(),
                         JsonCode.values(),
-                        YieldCode.values())
+                        YieldCode.values(),
+                        WorkingCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

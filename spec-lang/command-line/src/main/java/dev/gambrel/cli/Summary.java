@@ -6,6 +6,7 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Standing;
+import dev.gambrel.tree.Way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -52,6 +53,8 @@ final class Summary {
         for (Part part : parts) {
             if (part instanceof Cut cut) {
                 count += parts(cut.parts());
+            } else if (part instanceof Way way) {
+                count += parts(way.work().parts());
             }
         }
         return count;
@@ -60,7 +63,9 @@ final class Summary {
     private static int levels(List<Part> parts) {
         int deepest = 0;
         for (Part part : parts) {
-            deepest = Math.max(deepest, part instanceof Cut cut ? 1 + levels(cut.parts()) : 1);
+            List<Part> below =
+                    part instanceof Way way ? way.work().parts() : part instanceof Cut cut ? cut.parts() : List.of();
+            deepest = Math.max(deepest, 1 + levels(below));
         }
         return deepest;
     }

@@ -8,6 +8,7 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.table.YieldTable;
+import dev.gambrel.yields.working.Working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +45,17 @@ final class YieldVerb implements Verb {
                 "WEIGHT",
                 "The carcass weight with its unit and basis, such as \"47 lb 6 oz cold\";"
                         + " without it, the middle of the band.");
+        options(
+                spec,
+                "--work",
+                "CUT = WAY",
+                "How a cut is worked in this run, such as \"topside = whole joint\" or"
+                        + " \"topside = steaks 50 %, whole joint 50 %\"; may be given for several cuts.");
+        options(
+                spec,
+                "--given",
+                "GRADE = VALUE",
+                "What is known of the carcass, such as \"season = winter\"; may be given for several grades.");
         option(spec, "--unit", "UNIT", "The unit to print in: kg, g, lb or oz; kg if not said.");
         option(spec, "--decimals", "N", "Places after the point, 0 to 6; 2 if not said.");
         option(spec, "--as", "FORM", "text, csv or json; text if not said.");
@@ -62,6 +74,16 @@ final class YieldVerb implements Verb {
         spec.addOption(OptionSpec.builder(name)
                 .paramLabel(label)
                 .type(String.class)
+                .description(description)
+                .build());
+    }
+
+    private static void options(CommandSpec spec, String name, String label, String description) {
+        spec.addOption(OptionSpec.builder(name)
+                .paramLabel(label)
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("1")
                 .description(description)
                 .build());
     }
@@ -102,12 +124,20 @@ final class YieldVerb implements Verb {
 
     private static Optional<ExpectedYields> yields(
             SpecFileReader.Read spec, ParseResult parsed, List<Diagnostic> findings) {
-        Yields ready = Yields.of(spec.tree());
+        Yields ready = Yields.of(spec.tree(), working(parsed));
         Result<ExpectedYields> result = parsed.hasMatchedOption("--weight")
                 ? ready.forCarcass(WeightArgument.parse(parsed.matchedOptionValue("--weight", "")))
                 : ready.forTypicalCarcass();
         findings.addAll(result.diagnostics());
         return result.value();
+    }
+
+    private static Working working(ParseResult parsed) {
+        List<String> work = parsed.matchedOptionValue("--work", List.of());
+        List<String> given = parsed.matchedOptionValue("--given", List.of());
+        return new Working(
+                work.stream().map(WorkArgument::order).toList(),
+                given.stream().map(WorkArgument::given).toList());
     }
 
     private static Form form(String word) {

@@ -4,9 +4,11 @@ import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.Way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +23,8 @@ public final class Site {
     private final Cut cut;
     private final TreePath path;
     private final List<Part> parts;
+    private final List<Way> ways;
+    private final boolean isWay;
     private final PieceIndex.Known piece;
     private final Set<TradeName> bonesIn;
     private final boolean unsure;
@@ -29,13 +33,16 @@ public final class Site {
             Site above,
             Cut cut,
             List<Part> parts,
+            boolean isWay,
             Optional<PieceIndex.Known> piece,
             Optional<Set<TradeName>> bonesIn,
             boolean unsure) {
         this.above = above;
         this.cut = cut;
         this.path = above == null ? TreePath.ROOT : above.path.then(cut.name());
-        this.parts = parts;
+        this.ways = waysAmong(parts);
+        this.parts = ways.isEmpty() ? parts : worked(parts);
+        this.isWay = isWay;
         this.piece = piece.orElse(null);
         this.bonesIn = bonesIn.orElse(null);
         this.unsure = unsure;
@@ -43,14 +50,39 @@ public final class Site {
 
     /** The carcass, with the whole skeleton entering where it is known. */
     public static Site carcass(List<Part> parts, Optional<Set<TradeName>> bonesIn, boolean unsure) {
-        return new Site(null, null, parts, Optional.empty(), bonesIn, unsure);
+        return new Site(null, null, parts, false, Optional.empty(), bonesIn, unsure);
+    }
+
+    private static List<Way> waysAmong(List<Part> parts) {
+        List<Way> ways = new ArrayList<>(0);
+        for (Part part : parts) {
+            if (part instanceof Way way) {
+                ways.add(way);
+            }
+        }
+        return ways;
+    }
+
+    private static List<Part> worked(List<Part> parts) {
+        return parts.stream()
+                .<Part>map(part -> part instanceof Way way ? way.work() : part)
+                .toList();
     }
 
     /** A cut of this site, with the bones that enter it where they are known. */
     public Site below(
             Cut cut, Optional<PieceIndex.Known> piece, Optional<Set<TradeName>> bonesIn, Set<TreePath> unsureSites) {
-        boolean unsure = !unsureSites.isEmpty() && unsureSites.contains(path.then(cut.name()));
-        return new Site(this, cut, cut.parts(), piece, bonesIn, unsure);
+        return new Site(this, cut, cut.parts(), false, piece, bonesIn, isUnsure(cut, unsureSites));
+    }
+
+    /** A way in which this site is worked: all of the cut enters it. */
+    public Site way(Way way, Optional<Set<TradeName>> bonesIn, Set<TreePath> unsureSites) {
+        Cut work = way.work();
+        return new Site(this, work, work.parts(), true, Optional.empty(), bonesIn, isUnsure(work, unsureSites));
+    }
+
+    private boolean isUnsure(Cut cut, Set<TreePath> unsureSites) {
+        return !unsureSites.isEmpty() && unsureSites.contains(path.then(cut.name()));
     }
 
     /** Whether this is the carcass itself. */
@@ -73,14 +105,36 @@ public final class Site {
         return path;
     }
 
-    /** Its name, or "carcass". */
+    /** Its name, or "carcass"; of a way with the cut before it: "topside worked as steaks". */
     public String name() {
-        return path.last();
+        return isWay ? above.name() + " worked as " + path.last() : path.last();
     }
 
-    /** What leaves it. */
+    /** What leaves it; of a site that is worked in ways, the work of each way, which is all of it. */
     public List<Part> parts() {
         return parts;
+    }
+
+    /** The ways in which it is worked; none for most. */
+    public List<Way> ways() {
+        return ways;
+    }
+
+    /** Whether it is worked in ways, so that its parts are not parts of one whole but stand for one another. */
+    public boolean hasWays() {
+        return !ways.isEmpty();
+    }
+
+    /** Whether it is a way in which the site above is worked. */
+    public boolean isWay() {
+        return isWay;
+    }
+
+    /** Whether bone is left in: what a way does not say, its cut says. Only to be asked where this is not the carcass. */
+    public BoneState boneState() {
+        BoneState own = cut.description().boneState();
+        boolean cutSays = isWay && own == BoneState.NOT_STATED && !above.isCarcass();
+        return cutSays ? above.boneState() : own;
     }
 
     /** Whether its parts are all of it. */
@@ -122,10 +176,13 @@ public final class Site {
         return sites;
     }
 
-    /** The mean share of this cut in one further up, as a fraction; nothing if a share on the way is not stated. */
+    /** The mean share of this cut in one further up, as a fraction, a way being all of its cut; nothing if a share on the way is not stated. */
     public Optional<Double> shareOf(Site base) {
         double product = 1;
         for (Site site = this; site != base; site = site.above) {
+            if (site.isWay) {
+                continue;
+            }
             if (!(site.cut.share() instanceof Share.Stated stated) || site.above.isUnsure()) {
                 return Optional.empty();
             }

@@ -6,6 +6,7 @@ import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Way;
 import dev.gambrel.tree.anatomy.Piece;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -48,8 +49,9 @@ public final class Sites {
         all.add(site);
         Set<TradeName> taken = takenOut(site, index);
         Set<Piece> beside = piecesAt(site);
+        site.ways().forEach(way -> visit(site.way(way, bonesInto(way.work(), site), unsure)));
         for (Part part : site.parts()) {
-            if (part instanceof Cut cut) {
+            if (part instanceof Cut cut && !site.hasWays()) {
                 Optional<PieceIndex.Known> piece = index.pieceOf(cut);
                 Optional<Set<TradeName>> bones = bonesInto(cut, piece, site, taken, beside);
                 visit(site.below(cut, piece, bones, unsure));
@@ -57,10 +59,21 @@ public final class Sites {
         }
     }
 
-    private Optional<Set<TradeName>> bonesInto(
-            Cut cut, Optional<PieceIndex.Known> piece, Site site, Set<TradeName> taken, Set<Piece> beside) {
+    /** Whatever enters a cut enters each of its ways, unless a way says otherwise. */
+    private Optional<Set<TradeName>> bonesInto(Cut work, Site worked) {
+        Set<TradeName> named = named(work);
+        return named.isEmpty() ? worked.bonesIn() : Optional.of(named);
+    }
+
+    private Set<TradeName> named(Cut cut) {
         Set<TradeName> named = new LinkedHashSet<>();
         cut.description().contents().forEach(name -> index.bone(name).ifPresent(named::add));
+        return named;
+    }
+
+    private Optional<Set<TradeName>> bonesInto(
+            Cut cut, Optional<PieceIndex.Known> piece, Site site, Set<TradeName> taken, Set<Piece> beside) {
+        Set<TradeName> named = named(cut);
         if (!named.isEmpty()) {
             return Optional.of(named);
         }
@@ -71,7 +84,7 @@ public final class Sites {
             return Optional.of(bones);
         }
         boolean saysNone = cut.description().boneState() == BoneState.BONELESS
-                && cut.parts().stream().noneMatch(part -> part instanceof Part.Bone);
+                && cut.parts().stream().noneMatch(part -> part instanceof Part.Bone || part instanceof Way);
         return saysNone ? Optional.of(Set.of()) : Optional.empty();
     }
 

@@ -24,6 +24,10 @@ import dev.gambrel.tree.rules.bench.PrecedenceSaid;
 import dev.gambrel.tree.rules.bench.RibCounts;
 import dev.gambrel.tree.rules.bench.SlicesFit;
 import dev.gambrel.tree.rules.bench.TreatedTissues;
+import dev.gambrel.tree.rules.choice.KnownGrades;
+import dev.gambrel.tree.rules.choice.SeparateConditions;
+import dev.gambrel.tree.rules.choice.SettledWays;
+import dev.gambrel.tree.rules.choice.WaysAlone;
 import dev.gambrel.tree.rules.mass.AgreeingShares;
 import dev.gambrel.tree.rules.mass.ClosedShares;
 import dev.gambrel.tree.rules.mass.KnownBases;
@@ -49,6 +53,10 @@ public final class TreeRules {
             new PossibleSpreads(),
             new AgreeingShares(),
             new WholeCuts(),
+            new WaysAlone(),
+            new SettledWays(),
+            new KnownGrades(),
+            new SeparateConditions(),
             new KnownAnatomy(),
             new BoneBalance(),
             new SkeletonNumbers(),

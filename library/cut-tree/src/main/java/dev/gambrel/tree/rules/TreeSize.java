@@ -8,6 +8,7 @@ import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Way;
 import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -48,7 +49,9 @@ final class TreeSize {
     }
 
     private static void push(Deque<Level> open, Level above, Part part) {
-        if (part instanceof Cut cut && !cut.parts().isEmpty()) {
+        if (part instanceof Way way) {
+            push(open, above, way.work());
+        } else if (part instanceof Cut cut && !cut.parts().isEmpty()) {
             open.push(new Level(above.path().then(cut.name()), above.depth() + 1, cut.parts()));
         }
     }

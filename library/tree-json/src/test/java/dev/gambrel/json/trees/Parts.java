@@ -4,7 +4,10 @@ import dev.gambrel.quantity.Dimension;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Share;
 import dev.gambrel.tree.TrimRule;
+import dev.gambrel.tree.Way;
+import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -16,7 +19,7 @@ final class Parts {
 
     static Arbitrary<List<Part>> parts(int depth) {
         Arbitrary<Part> leaf = Arbitraries.oneOf(bones(), trims(), losses(), rests());
-        return Words.few(depth == 0 ? leaf : Arbitraries.oneOf(leaf, cuts(depth - 1)));
+        return Words.few(depth == 0 ? leaf : Arbitraries.oneOf(leaf, cuts(depth - 1), ways(depth - 1)));
     }
 
     private static Arbitrary<Part> cuts(int depth) {
@@ -29,6 +32,18 @@ final class Parts {
                         homes(),
                         Words.few(Portions.portions()))
                 .as(Cut::new);
+    }
+
+    private static Arbitrary<Part> ways(int depth) {
+        Arbitrary<Cut> works = Combinators.combine(
+                        Words.names(),
+                        Descriptions.descriptions(),
+                        Arbitraries.lazy(() -> parts(depth)),
+                        homes(),
+                        Words.few(Portions.portions()))
+                .as((name, description, parts, home, portions) -> new Cut(
+                        name, PieceCount.NOT_STATED, new Share.NotStated(), description, parts, home, portions));
+        return Combinators.combine(works, Choices.choices()).as(Way::new);
     }
 
     private static Arbitrary<Part> bones() {

@@ -122,7 +122,7 @@ public sealed interface PortionYield permits Weighed, Sliced, Divided {
     default OptionalDouble chanceOfFewest() {
         return from().portion().acceptance().fewest() instanceof Fewest.From fewest
                 ? counted()
-                        .map(count -> count.chanceOfAtLeast(fewest.fromOnePiece(from().pieces())))
+                        .map(count -> count.chanceOfAtLeast(fewest.fromOnePiece(from().ofCarcass())))
                         .orElse(OptionalDouble.empty())
                 : OptionalDouble.empty();
     }

@@ -46,6 +46,14 @@ record Figures(Unit unit, int decimals) {
         return new Line.Spreading(finer(s.standardDeviation()), shown(range.low()), shown(range.high()));
     }
 
+    /** A number of pieces, which is whole unless only some are worked in a way. */
+    static String number(double pieces) {
+        return new BigDecimal(pieces)
+                .setScale(2, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
     static double percentSteps(double percent) {
         return percent * Math.pow(10, PERCENT_DECIMALS);
     }

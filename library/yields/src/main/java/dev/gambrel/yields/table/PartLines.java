@@ -99,7 +99,7 @@ final class PartLines {
     }
 
     private Line.Weights weights(YieldRow row, Printed printed) {
-        String pieces = Integer.toString(row.pieces());
+        String pieces = Figures.number(row.pieces());
         return row.allPieces()
                 .map(weight -> new Line.Weights(
                         pieces, figures.shown(printed.all()), figures.shown(printed.one()), figures.spreading(weight)))

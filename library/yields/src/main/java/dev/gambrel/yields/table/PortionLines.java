@@ -84,7 +84,7 @@ final class PortionLines {
     /** Of the number that there must be; or of that to be promised at 95 % and of the next. */
     private static String chances(PortionYield portion, Portioning one) {
         if (portion.from().portion().acceptance().fewest() instanceof Fewest.From fewest) {
-            return chance(one, fewest.fromOnePiece(portion.from().pieces()));
+            return chance(one, fewest.fromOnePiece(portion.from().ofCarcass()));
         }
         long sure = one.promised(0.95).orElseThrow();
         return sure > 0 ? chance(one, sure) + ", " + chance(one, sure + 1) : chance(one, 1);

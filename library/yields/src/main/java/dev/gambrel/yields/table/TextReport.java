@@ -23,6 +23,10 @@ final class TextReport {
         StringBuilder out = new StringBuilder();
         head(yields, figures, out);
         out.append('\n');
+        if (!yields.ways().isEmpty()) {
+            WayLines.print(yields.ways(), out);
+            out.append('\n');
+        }
         parts(figures, parts, out);
         out.append('\n');
         String heading = "where it all goes" + (yields.portions().isEmpty() ? "" : ", before portioning");

@@ -14,6 +14,7 @@ import dev.gambrel.yields.StreamYield;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.portions.MuscleArea;
 import dev.gambrel.yields.portions.PortionYield;
+import dev.gambrel.yields.working.WayUsed;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,6 +51,7 @@ public final class YieldJson {
         json.writeStringField("unit", unit);
         json.writeStringField("basis", yields.given().basis().words());
         json.writeStringField("weighed", yields.given().mass().toString());
+        ways(yields);
         json.writeArrayFieldStart("parts");
         for (YieldRow row : yields.rows()) {
             row(row);
@@ -70,6 +72,32 @@ public final class YieldJson {
         json.writeEndObject();
     }
 
+    /** Only where there are any, so that nothing changes for a specification without. */
+    private void ways(ExpectedYields yields) throws IOException {
+        if (yields.ways().isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("ways");
+        for (WayUsed way : yields.ways()) {
+            json.writeStartObject();
+            json.writeStringField("cut", way.cut().toString());
+            json.writeStringField("workedAs", way.way().name().text());
+            json.writeNumberField("percentOfPieces", 100 * way.split().pieces());
+            json.writeNumberField("percentOfWeight", 100 * way.split().weight());
+            json.writeStringField("because", way.because());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void pieces(double pieces) throws IOException {
+        if (pieces == Math.rint(pieces)) {
+            json.writeNumberField("pieces", (int) pieces);
+        } else {
+            json.writeNumberField("pieces", pieces);
+        }
+    }
+
     private void row(YieldRow row) throws IOException {
         json.writeStartObject();
         json.writeStringField("name", row.name());
@@ -79,7 +107,7 @@ public final class YieldJson {
             json.writeString(name.text());
         }
         json.writeEndArray();
-        json.writeNumberField("pieces", row.pieces());
+        pieces(row.pieces());
         weight("allPieces", row.allPieces());
         weight("onePiece", row.onePiece());
         if (row.percentOfCutAbove().isPresent()) {

@@ -38,7 +38,8 @@ final class AspectSpans {
             case SOURCE -> spans(line, Clause.Cites.class);
             case STEP -> spans(line, Clause.Loss.class);
             case LEAN -> spans(line, Clause.Lean.class);
-            case SPECIES -> List.of(line.head());
+            case SPECIES, GRADE -> List.of(line.head());
+            case CHOICE -> choices(line);
             default -> BenchSpans.candidates(line, aspect);
         };
     }
@@ -55,6 +56,11 @@ final class AspectSpans {
                 .filter(clause -> clause instanceof Clause.Figures figures
                         && figures.figure().of().isEmpty() == ofTheCutAbove)
                 .map(Clause::span)
+                .toList();
+    }
+
+    private static List<Span> choices(Declaration line) {
+        return Stream.concat(spans(line, Clause.Chosen.class).stream(), figures(line, true).stream())
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.rules.choice.ChoiceCode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -15,6 +16,9 @@ import java.util.Set;
  * meaning is not spoken of; what an unreadable line or a missing file may have declared is not missing.
  */
 final class Consequences {
+    private static final Set<Code> GRADED =
+            Set.of(ChoiceCode.UNKNOWN_GRADE, ChoiceCode.UNKNOWN_GRADE_VALUE, ChoiceCode.CONDITIONS_LEAVE_GAP);
+
     private final Set<String> unreadLines = new HashSet<>();
     private final Program program;
     private final boolean incomplete;
@@ -50,10 +54,18 @@ final class Consequences {
             return incomplete || program.mayDeclare(Keyword.USE_LINE) || program.mayDeclare(Keyword.SPECIES_LINE);
         } else if (code == MeaningCode.NO_CUTS) {
             return incomplete;
-        } else if (code == TreeCode.UNKNOWN_STREAM || code == TreeCode.UNKNOWN_SOURCE) {
+        } else if (code == TreeCode.UNKNOWN_STREAM
+                || code == TreeCode.UNKNOWN_SOURCE
+                || code == ChoiceCode.UNKNOWN_GRADE && !isGradeDamaged()) {
             return incomplete || program.mayDeclare(finding.arguments().get(0).shown());
         }
-        return false;
+        return GRADED.contains(code) && isGradeDamaged();
+    }
+
+    /** A grade of which the line was damaged may have any name and more values. */
+    private boolean isGradeDamaged() {
+        return program.all(Keyword.GRADE_LINE).stream()
+                .anyMatch(located -> located.line().damaged());
     }
 
     private static String line(Place place) {

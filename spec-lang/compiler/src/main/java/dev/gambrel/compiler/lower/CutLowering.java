@@ -39,10 +39,8 @@ final class CutLowering {
 
     Cut cut(Located located, TreePath above) {
         Clauses clauses = new Clauses(located);
-        FileReport report = located.report();
-        TradeName name = PartLowering.name(located.line());
-        TreePath path = above.then(name);
-        ShareReader.Read share = new ShareReader(report).take(clauses, above);
+        TreePath path = above.then(PartLowering.name(located.line()));
+        ShareReader.Read share = new ShareReader(located.report()).take(clauses, above);
         if (share.inDoubt() || located.line().damaged()) {
             doubt.about(path);
             doubt.aboutSomethingIn(path);
@@ -50,12 +48,17 @@ final class CutLowering {
         PieceCount count = clauses.one(Clause.Count.class, "how many there are")
                 .map(Clause.Count::count)
                 .orElse(PieceCount.NOT_STATED);
+        return rest(located, clauses, path, count, share.share());
+    }
+
+    /** What a cut and a way of working say alike: what it is, where it goes, and what stands in the braces. */
+    Cut rest(Located located, Clauses clauses, TreePath path, PieceCount count, Share share) {
         Home home = PartLowering.home(clauses, new Home.Product());
         Body body = new Body();
-        head(clauses, body, report);
+        head(clauses, body, located.report());
         clauses.finish();
         body(located, path, body);
-        return body.cut(name, count, share.share(), home);
+        return body.cut(PartLowering.name(located.line()), count, share, home);
     }
 
     private static void head(Clauses clauses, Body body, FileReport report) {

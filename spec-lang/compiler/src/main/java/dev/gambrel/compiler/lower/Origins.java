@@ -36,7 +36,15 @@ final class Origins {
 
     private static boolean isPart(Keyword keyword) {
         return switch (keyword) {
-            case CUT_LINE, BONE_LINE, TRIM_LINE, REMOVE_LINE, SQUARE_LINE, LOSS_LINE, REST_LINE, PORTION_LINE -> true;
+            case CUT_LINE,
+                    BONE_LINE,
+                    TRIM_LINE,
+                    REMOVE_LINE,
+                    SQUARE_LINE,
+                    LOSS_LINE,
+                    REST_LINE,
+                    PORTION_LINE,
+                    WORKED_LINE -> true;
             default -> false;
         };
     }
@@ -67,6 +75,7 @@ final class Origins {
                     case SOURCE -> program.all(Keyword.SOURCE_LINE);
                     case SPECIES -> program.all(Keyword.SPECIES_LINE);
                     case STEP -> steps;
+                    case GRADE -> program.all(Keyword.GRADE_LINE);
                     default -> program.all(Keyword.CARCASS_LINE);
                 };
         if (found.isEmpty()) {

@@ -14,16 +14,18 @@ import dev.gambrel.tree.TrimRule;
 import java.util.List;
 import java.util.Optional;
 
-/** Lines that name a part of a cut: bones, trims, losses, the rest, and cuts. */
+/** Lines that name a part of a cut: bones, trims, losses, the rest, cuts, and ways of working. */
 final class PartLowering {
     private static final String GLAND = " gland";
 
     private final Doubt doubt;
     private final CutLowering cuts;
+    private final WayLowering ways;
 
     PartLowering(Doubt doubt) {
         this.doubt = doubt;
         this.cuts = new CutLowering(doubt, this);
+        this.ways = new WayLowering(doubt, cuts);
     }
 
     /** The part that a line names; nothing for a line that names none. */
@@ -31,6 +33,7 @@ final class PartLowering {
         Declaration line = located.line();
         return switch (line.keyword()) {
             case CUT_LINE -> Optional.of(cuts.cut(located, above));
+            case WORKED_LINE -> Optional.of(ways.way(located, above));
             case BONE_LINE -> Optional.of(bone(located, above));
             case TRIM_LINE -> Optional.of(trim(located, above));
             case REMOVE_LINE -> Optional.of(removal(located, above));

@@ -49,7 +49,7 @@ final class Program {
     private void add(Located located) {
         lines.computeIfAbsent(located.line().keyword(), k -> new ArrayList<>()).add(located);
         switch (located.line().keyword()) {
-            case CUT_LINE, BONE_LINE, TRIM_LINE, REMOVE_LINE, LOSS_LINE, REST_LINE -> parts.add(located);
+            case CUT_LINE, WORKED_LINE, BONE_LINE, TRIM_LINE, REMOVE_LINE, LOSS_LINE, REST_LINE -> parts.add(located);
             default -> {}
         }
     }

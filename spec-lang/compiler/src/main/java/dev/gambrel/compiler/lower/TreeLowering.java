@@ -28,6 +28,7 @@ import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.choice.Grade;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -166,6 +167,8 @@ final class TreeLowering {
 
     private Carcass carcass(boolean isSpecification) {
         List<BasisStep> lowered = CarcassLowering.steps(program.all(Keyword.FROM_LINE), steps);
+        List<Grade> grades =
+                program.all(Keyword.GRADE_LINE).stream().map(WayLowering::grade).toList();
         Optional<Located> line = program.only(Keyword.CARCASS_LINE);
         if (line.isEmpty() && isSpecification) {
             FileReport main = program.main();
@@ -173,8 +176,8 @@ final class TreeLowering {
             main.add(main.finding(MeaningCode.NO_CARCASS, at)
                     .help("Write a line such as: carcass cold, skin off, 20 kg to 24 kg"));
         }
-        return line.map(located -> CarcassLowering.carcass(located, lowered))
-                .orElse(new Carcass(Basis.COLD, List.of(), new WeightBand.NotStated(), lowered));
+        return line.map(located -> CarcassLowering.carcass(located, lowered, grades))
+                .orElse(new Carcass(Basis.COLD, List.of(), new WeightBand.NotStated(), lowered, grades));
     }
 
     private List<Stream> streams() {

@@ -21,6 +21,7 @@ public final class Clauses {
                     "bone in",
                     "boneless",
                     "part boned",
+                    "as a rule",
                     "saleable",
                     "by-product",
                     "waste",

@@ -25,6 +25,7 @@ final class ClauseConverter {
     private final FigureConverter figures;
     private final Wholeness whole;
     private final PortionConverter portions;
+    private final ChoiceConverter choices;
 
     ClauseConverter(Offsets offsets, NameConverter names, FigureConverter figures, Wholeness whole) {
         this.whole = whole;
@@ -32,6 +33,11 @@ final class ClauseConverter {
         this.names = names;
         this.figures = figures;
         this.portions = new PortionConverter(names, figures, whole);
+        this.choices = new ChoiceConverter(offsets, names, figures);
+    }
+
+    Name gradeValue(GradeValueContext value) {
+        return choices.value(value);
     }
 
     /** Whatever of a tail could be read, in the order written. */
@@ -95,6 +101,10 @@ final class ClauseConverter {
             clauses.add(new Clause.Bones(BoneState.BONELESS, span));
         } else if (clause instanceof WordsClauseContext) {
             clauses.add(new Clause.Words(names.slice(span), span));
+        } else if (clause instanceof AsClauseContext c) {
+            clauses.add(choices.as(c));
+        } else if (clause instanceof WhenClauseContext c) {
+            clauses.add(choices.when(c.condition(), span));
         } else {
             addWithNames(clause, span, clauses);
         }

@@ -75,6 +75,8 @@ final class LineConverter {
             }
             if (part instanceof NameContext name) {
                 found.add(names.name(name));
+            } else if (part instanceof GradeValueContext value) {
+                found.add(clauses.gradeValue(value));
             } else if (part instanceof FigureContext figure) {
                 said.add(clauses.figure(figure));
             } else if (part instanceof CountContext count) {

@@ -34,6 +34,7 @@ public sealed interface Clause
                 Clause.Tools,
                 Clause.At,
                 Clause.Region,
+                Clause.Chosen,
                 Clause.Hanging,
                 Clause.OnlyFrom,
                 Clause.But,
@@ -286,4 +287,12 @@ public sealed interface Clause
      * @param span the place
      */
     record Region(String word, Span span) implements Clause {}
+
+    /**
+     * When a cut is worked in a way.
+     *
+     * @param choice as a rule, or when something is so
+     * @param span the place
+     */
+    record Chosen(WrittenChoice choice, Span span) implements Clause {}
 }

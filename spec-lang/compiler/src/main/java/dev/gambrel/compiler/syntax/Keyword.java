@@ -31,8 +31,12 @@ public enum Keyword {
     FROM_LINE("from", "from warm to cold, loss chill shrink 2 % ± 0.4 %", FILE),
     /** A tub for trim. */
     STREAM_LINE("stream", "stream NAME, saleable, lean 85 % visual", FILE),
+    /** A class that carcasses fall into. */
+    GRADE_LINE("grade", "grade NAME, VALUE, VALUE", FILE),
     /** A piece of meat. */
     CUT_LINE("cut", "cut NAME 15 % ± 0.8 %, two per carcass, boneless -> STREAM", FILE, CUT),
+    /** A way in which a cut is worked. */
+    WORKED_LINE("worked", "worked as NAME, as a rule -> STREAM", FILE, CUT),
     /** A bone taken out, or a bone of a species. */
     BONE_LINE("bone", "bone NAME 7 % ± 0.4 % -> STREAM", FILE, CUT, PIECE),
     /** A muscle of a species. */
@@ -115,10 +119,13 @@ public enum Keyword {
     /**
      * Whether such a line may have braces that hold others.
      *
-     * @return true for a cut, a species, a piece and what is added
+     * @return true for a cut, a way of working, a species, a piece and what is added
      */
     public boolean hasBraces() {
-        return this == CUT_LINE || this == SPECIES_LINE || this == PIECE_LINE || this == ADD_LINE;
+        return switch (this) {
+            case CUT_LINE, WORKED_LINE, SPECIES_LINE, PIECE_LINE, ADD_LINE -> true;
+            default -> false;
+        };
     }
 
     /**

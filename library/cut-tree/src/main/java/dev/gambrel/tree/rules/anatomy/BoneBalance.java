@@ -86,7 +86,7 @@ public final class BoneBalance implements Rule {
     }
 
     private static void checkLeft(Site site, List<Site> below, PieceIndex pieces, Consumer<Diagnostic> found) {
-        if (site.bonesIn().isEmpty()) {
+        if (site.bonesIn().isEmpty() || site.hasWays()) {
             return;
         }
         Set<TradeName> left = new LinkedHashSet<>(site.bonesIn().get());
@@ -100,7 +100,7 @@ public final class BoneBalance implements Rule {
         if (left.isEmpty()) {
             return;
         }
-        if (site.cut().description().boneState() == BoneState.BONELESS) {
+        if (site.boneState() == BoneState.BONELESS) {
             found.accept(leftIn(site, left));
         } else if (site.isDivided() && site.parts().stream().noneMatch(part -> part instanceof Part.Rest)) {
             left.forEach(bone -> found.accept(unaccounted(site, bone)));

@@ -26,7 +26,7 @@ public final class PieceNames implements Rule {
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         Map<Site, Map<Piece, Site>> cutFrom = new IdentityHashMap<>();
         for (Site site : inspection.sites()) {
-            if (!site.isCarcass()) {
+            if (!site.isCarcass() && !site.isWay()) {
                 checkMeaning(site, inspection.pieces(), found);
                 checkNearly(site, inspection, found);
                 site.piece().ifPresent(known -> {

@@ -33,7 +33,7 @@ public final class ClosedShares implements Rule {
             List<Part> rests = site.parts().stream()
                     .filter(part -> part instanceof Part.Rest)
                     .toList();
-            boolean canTell = !site.isUnsure() && !site.parts().isEmpty();
+            boolean canTell = !site.isUnsure() && !site.parts().isEmpty() && !site.hasWays();
             if (canTell && rests.size() > 1) {
                 found.accept(twoRests(site));
             } else if (canTell && allPlausible(site)) {

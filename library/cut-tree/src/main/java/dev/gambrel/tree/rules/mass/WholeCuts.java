@@ -20,7 +20,8 @@ public final class WholeCuts implements Rule {
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
-                if (mustHaveShare(part) && part.share() instanceof Share.NotStated && !site.isUnsure()) {
+                boolean isWay = site.hasWays() && part instanceof Cut;
+                if (mustHaveShare(part) && part.share() instanceof Share.NotStated && !site.isUnsure() && !isWay) {
                     found.accept(shareMissing(site, part));
                 }
             }

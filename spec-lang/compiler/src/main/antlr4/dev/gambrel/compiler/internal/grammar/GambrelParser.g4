@@ -28,6 +28,7 @@ strayBrace: RBRACE;
 // Statements that may hold others
 blockHeader
     : CUT name figure? tail
+    | WORKED AS name figure? tail
     | SPECIES name tail
     | PIECE name tail
     | ADD
@@ -44,6 +45,7 @@ simpleStatement
     | CARCASS basis tail                               # carcassLine
     | FROM basis TO basis tail                         # fromLine
     | STREAM name tail                                 # streamLine
+    | GRADE name (COMMA NEWLINE* gradeValue)+          # gradeLine
     | BONE name figure? tail                           # boneLine
     | MUSCLE name tail                                 # muscleLine
     | GLAND name tail                                  # glandLine
@@ -66,7 +68,7 @@ simpleStatement
 
 unknownStatement
     : ~(
-        LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
+        LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | GRADE | CUT | WORKED | BONE | MUSCLE | GLAND | TRIM | REMOVE
         | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
         | PUBLISHED | SCORE | LEAVE | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
@@ -114,7 +116,24 @@ clause
     | BUT STRING                                                         # butClause
     | ONLY FROM name                                                     # onlyFromClause
     | THEN daily (WORD | PER) DAY FOR quantity                            # hangingClause
-    | WORD name?                                                         # wordsClause
+    | AS name                                                            # asClause
+    | WHEN condition                                                     # whenClause
+    | (WORD | OVER | UNDER) name?                                        # wordsClause
+    ;
+
+// When a cut is worked in a way
+condition: subject IS (weightLimit (AND weightLimit)? | gradeValue (TO gradeValue | (OR gradeValue)*));
+
+subject: STRING | ~(IS | STRING | NUMBER | COMMA | ARROW | LBRACE | RBRACE | NEWLINE)+;
+
+weightLimit: (UNDER | OVER | AT (MOST | LEAST)) quantity;
+
+gradeValue
+    : NUMBER WORD?
+    | STRING
+    | ~(
+        UNDER | OVER | AT | AND | OR | TO | STRING | NUMBER | DECIMAL_COMMA | COMMA | ARROW | LBRACE | RBRACE | NEWLINE
+    )+
     ;
 
 // Figures
@@ -165,7 +184,7 @@ basis: IN? WORD;
 // A trade name as spoken: any words, even those of the language, or anything in quotes
 name
     : (
-        WORD | LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
+        WORD | LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | GRADE | CUT | WORKED | BONE | MUSCLE | GLAND | TRIM
         | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
         | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BECAUSE | BETWEEN | BONED | BONELESS | BONE_IN | BUT | BY
         | BY_PRODUCT | CHEMICAL | COMMON | DAY | DIFFERENCE | EDITION | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
@@ -173,7 +192,7 @@ name
         | TWO | VERTEBRA | VISUAL | WASTE
         | SCORE | LEAVE | ACROSS | AFTER | END | EVERY | FREE | HALVED | INTO | KERF | LEAST | LENGTH | MATCHED | NETTED | PACKED
         | PAIR | PARALLEL | PEOPLE | PIECES | PLANED | PRACTICALLY | RULES | SMALLEST | TARE | THICK | THICKNESS | TIED
-        | TIMES | WEIGHT | WHOLE | WITHIN
+        | TIMES | WEIGHT | WHOLE | WITHIN | AS | IS | OR | OVER | UNDER | WHEN
     )+
     | STRING
     ;

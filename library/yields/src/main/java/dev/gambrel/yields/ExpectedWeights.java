@@ -1,0 +1,37 @@
+package dev.gambrel.yields;
+
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.tree.BasisStep;
+import dev.gambrel.yields.working.PieceWeight;
+import dev.gambrel.yields.working.Weights;
+import dev.gambrel.yields.working.Worked;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** What conditions ask to be weighed, as it is expected of one carcass. */
+record ExpectedWeights(CarcassWeight weighed, List<BasisStep> chain) implements Weights {
+    @Override
+    public Quantity carcass() {
+        return WeightCheck.after(chain, weighed.mass());
+    }
+
+    @Override
+    public Function<TreePath, PieceWeight> pieces(Worked soFar) {
+        YieldPlan plan = PlanBuilder.build(soFar, chain);
+        Map<TreePath, Integer> at = new HashMap<>();
+        for (int v = plan.carcass(); v < plan.size(); v++) {
+            at.putIfAbsent(plan.node(v).path(), v);
+        }
+        return cut -> piece(plan, at.get(cut));
+    }
+
+    private PieceWeight piece(YieldPlan plan, int v) {
+        double kilograms = weighed.mass().value() / plan.node(v).pieces().expected();
+        Estimate one = plan.weight(v).times(kilograms);
+        return new PieceWeight(
+                one.mean(), one.spread() instanceof Spread.Stated stated ? stated.standardDeviation() : 0);
+    }
+}
