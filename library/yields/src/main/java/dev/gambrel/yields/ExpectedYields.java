@@ -5,9 +5,6 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
-import dev.gambrel.tree.portion.Aim;
-import dev.gambrel.tree.portion.Measure;
-import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.working.WayUsed;
 import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;
@@ -22,11 +19,6 @@ import java.util.function.ToDoubleFunction;
  * The weight of all ends together is the weight given, to a relative 1e-12.
  */
 public final class ExpectedYields {
-    /** A milligram: what is lighter is no portion. */
-    private static final double LIGHTEST_PORTION = 1e-6;
-    /** A micrometre: what is thinner is no slice. */
-    private static final double THINNEST_SLICE = 1e-3;
-
     private final Worked worked;
     private final CarcassWeight given;
     private final YieldPlan plan;
@@ -196,32 +188,9 @@ public final class ExpectedYields {
 
     private static void addPortion(YieldRow finished, Portion portion, List<PortionedPiece> found) {
         finished.onePiece()
-                .filter(piece -> isSomething(portion))
+                .filter(piece -> PortionedPiece.isSomething(portion))
                 .map(piece ->
                         new PortionedPiece(finished.path(), portion, finished.ofCarcass(), finished.pieces(), piece))
                 .ifPresent(found::add);
-    }
-
-    /** What a tree that keeps the rules never says is not worked out. */
-    private static boolean isSomething(Portion portion) {
-        boolean counts = !(portion.aim() instanceof Aim.Number into) || into.number() > 0;
-        boolean loses = portion.slicing().kerf() instanceof Measure.Stated kerf
-                && kerf.value().amount().signum() < 0;
-        boolean endless = portion.slicing().length() instanceof Slicing.Length.Stated length
-                && length.expected().mean() <= 0;
-        boolean ends = portion.endPieces() instanceof Portion.EndPieces.Weighed weighed
-                && weighed.weight().mean() < 0;
-        return counts
-                && !loses
-                && !endless
-                && !ends
-                && portion.aim()
-                        .targetWeight()
-                        .filter(w -> w.mean() < LIGHTEST_PORTION)
-                        .isEmpty()
-                && portion.aim()
-                        .targetThickness()
-                        .filter(t -> t.mean() < THINNEST_SLICE)
-                        .isEmpty();
     }
 }

@@ -2,6 +2,9 @@ package dev.gambrel.yields;
 
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.portion.Aim;
+import dev.gambrel.tree.portion.Measure;
+import dev.gambrel.tree.portion.Slicing;
 
 /**
  * A piece that is portioned. The pieces of a carcass are taken as alike, and each is portioned by itself.
@@ -12,4 +15,32 @@ import dev.gambrel.tree.Portion;
  * @param pieces how many pieces there are of the cut; what is expected where only some are worked in this way
  * @param weight kilograms of one piece
  */
-public record PortionedPiece(TreePath cut, Portion portion, int ofCarcass, double pieces, Estimate weight) {}
+public record PortionedPiece(TreePath cut, Portion portion, int ofCarcass, double pieces, Estimate weight) {
+    /** A milligram: what is lighter is no portion. */
+    private static final double LIGHTEST_PORTION = 1e-6;
+    /** A micrometre: what is thinner is no slice. */
+    private static final double THINNEST_SLICE = 1e-3;
+
+    /** What a tree that keeps the rules never says is not worked out. */
+    static boolean isSomething(Portion portion) {
+        boolean counts = !(portion.aim() instanceof Aim.Number into) || into.number() > 0;
+        boolean loses = portion.slicing().kerf() instanceof Measure.Stated kerf
+                && kerf.value().amount().signum() < 0;
+        boolean endless = portion.slicing().length() instanceof Slicing.Length.Stated length
+                && length.expected().mean() <= 0;
+        boolean ends = portion.endPieces() instanceof Portion.EndPieces.Weighed weighed
+                && weighed.weight().mean() < 0;
+        return counts
+                && !loses
+                && !endless
+                && !ends
+                && portion.aim()
+                        .targetWeight()
+                        .filter(w -> w.mean() < LIGHTEST_PORTION)
+                        .isEmpty()
+                && portion.aim()
+                        .targetThickness()
+                        .filter(t -> t.mean() < THINNEST_SLICE)
+                        .isEmpty();
+    }
+}
