@@ -31,5 +31,15 @@ public enum Aspect {
     /** The carcass weight band. */
     BAND,
     /** A step between two bases. */
-    STEP
+    STEP,
+    /** A warning that is allowed; counted over the whole specification. */
+    ALLOWANCE,
+    /** Title and revision of the specification. */
+    TITLE,
+    /** What is on and off the carcass. */
+    DRESSING,
+    /** What it is called elsewhere. */
+    OTHER_NAME,
+    /** Free words. */
+    NOTE
 }

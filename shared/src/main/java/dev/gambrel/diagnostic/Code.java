@@ -4,7 +4,7 @@ package dev.gambrel.diagnostic;
  * A kind of finding. Each room declares its kinds as an enum that implements this.
  *
  * <p>Identifiers are grouped by hundred: G01 files and limits, G02 reading a line, G03 names, G04 quantities, G05 mass,
- * G06 anatomy, G07 trims, streams and portions, G08 published figures, G09 JSON, G10 weights. An identifier is never
+ * G06 anatomy, G07 trims, streams and portions, G08 published figures, G09 JSON, G10 weights, G15 what is allowed. An identifier is never
  * used again for something else.
  */
 public interface Code {

@@ -1,5 +1,6 @@
 package dev.gambrel.json;
 
+import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
@@ -43,7 +44,17 @@ public final class TreeJsonWriter {
     }
 
     private static Canonical specification(Specification specification) {
-        return Canonical.fields().put("title", specification.title()).put("revision", specification.revision());
+        return Canonical.fields()
+                .put("title", specification.title())
+                .put("revision", specification.revision())
+                .putUnlessEmpty("allowances", specification.allowances(), TreeJsonWriter::allowance);
+    }
+
+    private static Canonical allowance(Allowance allowance) {
+        return Canonical.fields()
+                .putUnlessEmpty("path", allowance.path().names())
+                .put("finding", allowance.finding())
+                .put("reason", allowance.reason());
     }
 
     private static Canonical carcass(Carcass carcass) {

@@ -1,6 +1,8 @@
 package dev.gambrel.json;
 
+import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
@@ -69,7 +71,15 @@ final class TreeReader {
     private static Specification specification(ObjectReader in) {
         return new Specification(
                 in.need("title", "the house's title", Readings::text),
-                in.need("revision", "a whole number", Readings::count));
+                in.need("revision", "a whole number", Readings::count),
+                in.list("allowances", Readings.object(TreeReader::allowance)));
+    }
+
+    private static Allowance allowance(ObjectReader in) {
+        return new Allowance(
+                new TreePath(in.list("path", Readings::name)),
+                in.need("finding", "the warning by its number or name", Readings::text),
+                in.need("reason", "why it is allowed", Readings::text));
     }
 
     private static Carcass carcass(ObjectReader in) {

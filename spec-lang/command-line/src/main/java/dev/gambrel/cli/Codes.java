@@ -5,6 +5,7 @@ import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
+import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.yields.YieldCode;
 import java.util.Comparator;
@@ -26,6 +27,7 @@ public final class Codes {
                         SyntaxCode.values(),
                         MeaningCode.values(),
                         TreeCode.values(),
+                        AllowanceCode.values(),
                         JsonCode.values(),
                         YieldCode.values())
                 .flatMap(Stream::of)

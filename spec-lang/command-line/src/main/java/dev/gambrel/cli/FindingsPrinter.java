@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.PlainReport;
 import dev.gambrel.diagnostic.Severity;
 import dev.gambrel.limits.Limits;
+import dev.gambrel.tree.allowance.AllowedWarning;
 import java.io.PrintStream;
 import java.util.List;
 
@@ -14,6 +15,18 @@ final class FindingsPrinter {
     static void print(List<Diagnostic> findings, PrintStream to, boolean colour, boolean all) {
         PlainReport report = new PlainReport(colour ? PlainReport.Paint.ANSI : PlainReport.Paint.NONE);
         to.print(report.print(findings, all ? Integer.MAX_VALUE : Limits.DEFAULT.shown()));
+    }
+
+    /** What is allowed, each with its reason. */
+    static void printAllowed(List<AllowedWarning> allowed, PrintStream to, boolean colour, boolean all) {
+        if (!allowed.isEmpty()) {
+            to.println("Allowed with a reason:\n");
+            List<Diagnostic> findings = allowed.stream()
+                    .map(warning -> warning.finding()
+                            .note("Allowed, since: " + warning.allowance().reason()))
+                    .toList();
+            print(findings, to, colour, all);
+        }
     }
 
     /** "2 errors, 1 warning", or "none". */

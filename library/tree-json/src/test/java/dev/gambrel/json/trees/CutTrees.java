@@ -1,6 +1,8 @@
 package dev.gambrel.json.trees;
 
+import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
@@ -34,7 +36,11 @@ public final class CutTrees {
     }
 
     private static Arbitrary<Specification> specifications() {
-        return Combinators.combine(Words.free(), Figures.counts()).as(Specification::new);
+        Arbitrary<Allowance> allowances = Combinators.combine(
+                        Words.nameLists().map(TreePath::new), Words.free(), Words.free())
+                .as(Allowance::new);
+        return Combinators.combine(Words.free(), Figures.counts(), Words.few(allowances))
+                .as(Specification::new);
     }
 
     private static Arbitrary<Carcass> carcasses() {

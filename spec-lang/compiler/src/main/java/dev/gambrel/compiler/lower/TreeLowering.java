@@ -5,6 +5,7 @@ import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.meaning.Notes;
+import dev.gambrel.compiler.origin.WrittenLines;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.source.Catalogue;
 import dev.gambrel.compiler.syntax.Clause;
@@ -38,10 +39,12 @@ final class TreeLowering {
     private final Program program;
     private final Doubt doubt;
     private final List<Located> steps = new ArrayList<>();
+    private final AllowanceLowering allowances;
 
     TreeLowering(Program program, Doubt doubt) {
         this.program = program;
         this.doubt = doubt;
+        this.allowances = new AllowanceLowering(program);
     }
 
     CutTree tree() {
@@ -49,7 +52,7 @@ final class TreeLowering {
         Specification specification = line.map(this::specification).orElseGet(this::noSpecification);
         Species species = species(line);
         return new CutTree(
-                specification,
+                new Specification(specification.title(), specification.revision(), allowances.allowances()),
                 carcass(line.isPresent()),
                 species,
                 streams(),
@@ -58,9 +61,9 @@ final class TreeLowering {
                 notes());
     }
 
-    /** The lines that became steps between bases, in the order of the tree's steps. */
-    List<Located> stepLines() {
-        return steps;
+    /** The lines that the tree was made from. */
+    WrittenLines lines() {
+        return new WrittenLines(program.lines(), program.parts(), steps, allowances.lines());
     }
 
     private Specification noSpecification() {

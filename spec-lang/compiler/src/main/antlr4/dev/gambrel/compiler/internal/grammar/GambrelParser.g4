@@ -54,6 +54,7 @@ simpleStatement
     | REFERENCE name itemNumber (EDITION NUMBER)? tail # referenceLine
     | NOTE STRING                                      # noteLine
     | CONTAINS name (COMMA NEWLINE* name)*             # containsLine
+    | ALLOW name STRING?                               # allowLine
     | RIBS count tail                                  # ribsLine
     | VERTEBRAE WORD count tail                        # vertebraeLine
     | PUBLISHED figure tail                            # publishedLine
@@ -63,7 +64,7 @@ unknownStatement
     : ~(
         LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
         | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
-        | PUBLISHED | NEWLINE | LBRACE | RBRACE
+        | PUBLISHED | ALLOW | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
 
@@ -132,7 +133,7 @@ name
         | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BETWEEN | BONED | BONELESS | BONE_IN | BY
         | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
         | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
-        | TWO | VERTEBRA | VISUAL | WASTE
+        | TWO | VERTEBRA | VISUAL | WASTE | ALLOW
     )+
     | STRING
     ;

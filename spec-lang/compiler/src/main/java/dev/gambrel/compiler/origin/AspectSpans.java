@@ -1,4 +1,4 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.origin;
 
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
@@ -19,7 +19,8 @@ final class AspectSpans {
         return index < spans.size() ? spans.get(index) : line.head();
     }
 
-    private static List<Span> candidates(Declaration line, Aspect aspect) {
+    /** Every place of a line that says something of an aspect. */
+    static List<Span> candidates(Declaration line, Aspect aspect) {
         return switch (aspect) {
             case NAME -> List.of(line.head());
             case SHARE -> figures(line, true);
@@ -32,17 +33,23 @@ final class AspectSpans {
             case STREAM ->
                 Stream.concat(spans(line, Clause.Arrow.class).stream(), spans(line, Clause.Remainder.class).stream())
                         .toList();
-            case LIMIT -> spans(line, Clause.Between.class);
+            case LIMIT ->
+                Stream.concat(spans(line, Clause.Between.class).stream(), spans(line, Clause.FatLimit.class).stream())
+                        .toList();
             case REFERENCE ->
                 body(line, Keyword.REFERENCE_LINE).map(Declaration::head).toList();
             case SOURCE -> spans(line, Clause.Cites.class);
             case STEP -> spans(line, Clause.Loss.class);
             case LEAN -> spans(line, Clause.Lean.class);
-            case SPECIES -> List.of(line.head());
+            case SPECIES, ALLOWANCE -> List.of(line.head());
+            case TITLE -> spans(line, Clause.Text.class);
+            case DRESSING -> spans(line, Clause.Words.class);
+            case OTHER_NAME -> spans(line, Clause.Also.class);
+            case NOTE -> body(line, Keyword.NOTE_LINE).map(Declaration::head).toList();
         };
     }
 
-    private static <C extends Clause> List<Span> spans(Declaration line, Class<C> kind) {
+    static <C extends Clause> List<Span> spans(Declaration line, Class<C> kind) {
         return line.clauses().stream()
                 .filter(kind::isInstance)
                 .map(Clause::span)
@@ -76,7 +83,8 @@ final class AspectSpans {
         return spans;
     }
 
-    private static Stream<Declaration> body(Declaration line, Keyword keyword) {
+    /** The lines of one kind in its braces. */
+    static Stream<Declaration> body(Declaration line, Keyword keyword) {
         return line.body().stream()
                 .filter(statement -> statement instanceof Declaration)
                 .map(Declaration.class::cast)
