@@ -89,7 +89,7 @@ public final class TradeName implements Comparable<TradeName> {
     private static String fold(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (text.charAt(i) > 0x7f) {
-                String upper = Normalizer.normalize(text, Normalizer.Form.NFKC).toUpperCase(Locale.ROOT);
+                String upper = Normalizer.normalize(text, Normalizer.Form.NFKD).toUpperCase(Locale.ROOT);
                 return singleSpaced(Normalizer.normalize(upper.toLowerCase(Locale.ROOT), Normalizer.Form.NFKC));
             }
         }
