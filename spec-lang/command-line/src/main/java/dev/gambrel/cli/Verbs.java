@@ -18,6 +18,7 @@ final class Verbs {
             case CheckVerb.NAME -> Optional.of(new CheckVerb());
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
+            case OriginVerb.NAME -> Optional.of(new OriginVerb());
             case ExplainVerb.NAME -> Optional.of(new ExplainVerb());
             case CompletionVerb.NAME -> Optional.of(new CompletionVerb());
             default -> Optional.empty();
@@ -25,7 +26,8 @@ final class Verbs {
     }
 
     static List<String> names() {
-        return List.of(CheckVerb.NAME, YieldVerb.NAME, TreeVerb.NAME, ExplainVerb.NAME, CompletionVerb.NAME);
+        return List.of(
+                CheckVerb.NAME, YieldVerb.NAME, TreeVerb.NAME, OriginVerb.NAME, ExplainVerb.NAME, CompletionVerb.NAME);
     }
 
     /** The whole program, for its help and its completion. */

@@ -2,6 +2,7 @@ package dev.gambrel.compiler.origin;
 
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
@@ -22,14 +23,17 @@ final class Citing {
         return new Origin(located.report().at(span), sources(located, span, aspect), List.of());
     }
 
-    /** All of a line without what stands round it. */
+    /** All that a line says after its keyword. */
     Origin whole(Located located, Aspect aspect) {
-        Span span = located.line().span();
-        String words = located.report().text().slice(span);
-        return origin(
-                located,
-                new Span(span.start(), span.start() + words.stripTrailing().length()),
-                aspect);
+        Declaration line = located.line();
+        String words = located.report().text().slice(line.span()).stripTrailing();
+        int said = line.keywordSpan().end() - line.span().start();
+        while (said < words.length() && Character.isWhitespace(words.charAt(said))) {
+            said++;
+        }
+        int start = line.span().start();
+        Span span = said < words.length() ? new Span(start + said, start + words.length()) : line.keywordSpan();
+        return origin(located, span, aspect);
     }
 
     /** A source line rests on what it declares. */

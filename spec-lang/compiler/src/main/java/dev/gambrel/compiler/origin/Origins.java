@@ -17,9 +17,9 @@ import java.util.stream.Stream;
 /**
  * Where each value of a tree is written, and what it rests on. Immutable.
  *
- * <p>The empty path is the carcass. On it STREAM, LEAN, SOURCE, STEP and ALLOWANCE mean the streams, sources, steps
- * between bases and allowed warnings of the whole specification, in the order of the tree. The target of a portion is its
- * SHARE, and its remainder its STREAM.
+ * <p>The empty path is the carcass. Of it STREAM, LEAN, SOURCE, STEP and NOTE are the streams, what is said of their lean,
+ * the sources, the steps between bases and the notes at the top. The target of a portion is its SHARE, and the stream of its
+ * remainder its STREAM.
  */
 public final class Origins {
     private final WrittenLines lines;
@@ -60,7 +60,7 @@ public final class Origins {
      */
     public List<Origin> all(TreePath path, Aspect aspect) {
         boolean atTop = path.equals(TreePath.ROOT);
-        List<Located> declaring = atTop ? top(aspect) : parts.at(path);
+        List<Located> declaring = atTop ? declaring(aspect) : parts.at(path);
         List<Origin> found = new ArrayList<>();
         for (Located located : declaring) {
             found.addAll(atTop ? topOrigins(located, aspect) : partOrigins(located, aspect));
@@ -80,10 +80,9 @@ public final class Origins {
     private List<Origin> topOrigins(Located located, Aspect aspect) {
         Declaration line = located.line();
         return switch (aspect) {
-            case STREAM -> List.of(citing.origin(located, line.head(), Aspect.NAME));
             case SOURCE -> List.of(citing.declared(located));
             case NAME -> origins(located, AspectSpans.spans(line, Clause.Basis.class), aspect);
-            case NOTE, ALLOWANCE -> List.of(citing.whole(located, aspect));
+            case TITLE, STREAM, NOTE, ALLOWANCE -> List.of(citing.whole(located, aspect));
             default -> origins(located, AspectSpans.candidates(line, aspect), aspect);
         };
     }
@@ -112,11 +111,16 @@ public final class Origins {
                 .map(inner -> citing.whole(new Located(inner, located.report()), aspect));
     }
 
+    /** Of what is allowed, the carcass has only what is allowed at the top. */
+    private List<Located> declaring(Aspect aspect) {
+        return aspect == Aspect.ALLOWANCE ? lines.all(Keyword.ALLOW_LINE) : top(aspect);
+    }
+
     private List<Located> top(Aspect aspect) {
         return switch (aspect) {
             case STREAM, LEAN -> lines.all(Keyword.STREAM_LINE);
             case SOURCE -> lines.all(Keyword.SOURCE_LINE);
-            case SPECIES -> lines.all(Keyword.SPECIES_LINE);
+            case SPECIES -> species.lines();
             case TITLE -> lines.all(Keyword.SPECIFICATION_LINE);
             case NOTE -> lines.all(Keyword.NOTE_LINE);
             case STEP -> lines.steps();

@@ -51,6 +51,10 @@ public final class SpeciesOrigins {
         return new SpeciesOrigins(species, citing);
     }
 
+    List<Located> lines() {
+        return species;
+    }
+
     private void addPieces(Located above) {
         for (Statement statement : above.line().body()) {
             if (statement instanceof Declaration line && line.keyword() == Keyword.PIECE_LINE) {
