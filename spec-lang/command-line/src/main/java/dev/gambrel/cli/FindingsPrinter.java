@@ -21,12 +21,24 @@ final class FindingsPrinter {
     static void printAllowed(List<AllowedWarning> allowed, PrintStream to, boolean colour, boolean all) {
         if (!allowed.isEmpty()) {
             to.println("Allowed with a reason:\n");
-            List<Diagnostic> findings = allowed.stream()
-                    .map(warning -> warning.finding()
-                            .note("Allowed, since: " + warning.allowance().reason()))
-                    .toList();
+            List<Diagnostic> findings =
+                    allowed.stream().map(FindingsPrinter::withReason).toList();
             print(findings, to, colour, all);
         }
+    }
+
+    /** What to do about it has been done. */
+    private static Diagnostic withReason(AllowedWarning warning) {
+        Diagnostic found = warning.finding();
+        return new Diagnostic(
+                        found.code(),
+                        found.arguments(),
+                        found.place(),
+                        found.related(),
+                        found.notes(),
+                        List.of(),
+                        List.of())
+                .note("Allowed, since: " + warning.allowance().reason());
     }
 
     /** "2 errors, 1 warning", or "none". */

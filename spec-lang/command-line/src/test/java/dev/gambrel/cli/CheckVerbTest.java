@@ -69,6 +69,7 @@ class CheckVerbTest {
                         "Allowed with a reason:\n\nwarning G0505 (lone-spread) in allowed.cuts, line 7, leg\n"),
                 shown);
         assertTrue(shown.contains("\n  Allowed, since: the loin is what the leg leaves\n"), shown);
+        assertFalse(shown.contains("→"), "nothing is left to do about it");
     }
 
     @Test

@@ -45,12 +45,9 @@ public record NamedPart(TreePath path, Kind kind) {
         }
     }
 
-    /** A bone, trim, loss, rest or portion that stands directly under something. */
-    boolean isOwnLineOf(NamedPart other) {
-        return kind != Kind.CARCASS
-                && kind != Kind.CUT
-                && path.names().size() == other.path.names().size() + 1
-                && path.isWithin(other.path);
+    /** Whether it belongs to the cut or carcass that it stands under. */
+    boolean isLine() {
+        return kind == Kind.LINE || kind == Kind.PORTION;
     }
 
     boolean endsWith(List<TradeName> names) {

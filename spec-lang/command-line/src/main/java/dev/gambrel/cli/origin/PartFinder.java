@@ -7,13 +7,16 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.CutTree;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Finds parts by the names that somebody wrote, with slashes between: "leg / topside", or "topside" alone. */
 public final class PartFinder {
     private static final TradeName CARCASS = TradeName.of(TreePath.ROOT.last());
 
     private final List<NamedPart> all;
+    private final Map<TreePath, List<NamedPart>> ownLines;
 
     /**
      * A finder over a tree.
@@ -22,6 +25,9 @@ public final class PartFinder {
      */
     public PartFinder(CutTree tree) {
         this.all = NamedPart.of(tree);
+        this.ownLines = all.stream()
+                .filter(NamedPart::isLine)
+                .collect(Collectors.groupingBy(line -> line.path().parent()));
     }
 
     /**
@@ -87,6 +93,6 @@ public final class PartFinder {
 
     /** What stands directly under a part, cuts left out. */
     List<NamedPart> ownLinesOf(NamedPart part) {
-        return all.stream().filter(line -> line.isOwnLineOf(part)).toList();
+        return part.isLine() ? List.of() : ownLines.getOrDefault(part.path(), List.of());
     }
 }
