@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MarramSpecificationsTest {
     @ParameterizedTest
-    @ValueSource(strings = {"hogget.cuts", "fallow.cuts"})
+    @ValueSource(strings = {"hogget.cuts", "hogget-harbour-table.cuts", "fallow.cuts"})
     void nothing_is_found_wrong_or_doubtful(String file) {
         List<String> found = Marram.check(file).diagnostics().stream()
                 .map(Diagnostic::message)
@@ -35,7 +35,7 @@ class MarramSpecificationsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"hogget.cuts", "fallow.cuts"})
+    @ValueSource(strings = {"hogget.cuts", "hogget-harbour-table.cuts", "fallow.cuts"})
     void every_carcass_of_the_band_gives_as_much_as_it_weighs(String file) {
         CutTree tree = Marram.tree(file);
         WeightBand.Stated band = (WeightBand.Stated) tree.carcass().band();
@@ -50,7 +50,7 @@ class MarramSpecificationsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"hogget.cuts", "fallow.cuts"})
+    @ValueSource(strings = {"hogget.cuts", "hogget-harbour-table.cuts", "fallow.cuts"})
     void every_line_has_a_spread_and_a_home(String file) {
         ExpectedYields yields = Yields.of(Marram.tree(file)).forTypicalCarcass().orElseThrow();
         for (YieldRow row : yields.rows()) {
@@ -60,7 +60,7 @@ class MarramSpecificationsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"hogget.cuts", "fallow.cuts"})
+    @ValueSource(strings = {"hogget.cuts", "hogget-harbour-table.cuts", "fallow.cuts"})
     void house_figures_say_that_they_are_invented(String file) {
         List<Source> measured = Marram.tree(file).sources().stream()
                 .filter(source -> source.kind() == Source.Kind.MEASURED)
@@ -117,6 +117,25 @@ class MarramSpecificationsTest {
                 .orElseThrow();
         // 32.0 × 91.5 % × 98.3 %
         assertEquals(28.78224, yields.carcass().allPieces().orElseThrow().mean(), 1e-9);
+    }
+
+    @Test
+    void what_harbour_table_asked_for_changes_three_cuts_of_the_leg_and_its_rest() {
+        ExpectedYields before =
+                Yields.of(Marram.tree("hogget.cuts")).forTypicalCarcass().orElseThrow();
+        ExpectedYields after = Yields.of(Marram.tree("hogget-harbour-table.cuts"))
+                .forTypicalCarcass()
+                .orElseThrow();
+        List<String> changed = before.rows().stream()
+                .filter(row -> Math.abs(mean(row) - mean(after.row(row.path()).orElseThrow())) > 1e-12)
+                .filter(row -> row.kind() != YieldRow.Kind.TRIMMED)
+                .map(row -> row.path().toString())
+                .toList();
+        assertEquals(List.of("leg / topside / fat", "leg / heel", "leg / flat", "leg / flat / fat"), changed);
+    }
+
+    private static double mean(YieldRow row) {
+        return row.allPieces().orElseThrow().mean();
     }
 
     private static double mean(ExpectedYields yields, String... names) {

@@ -27,8 +27,7 @@ class EveryCodeHasACaseTest {
     private static final Map<Code, String> EXEMPT = Map.of(
             FileCode.TOO_MANY_LINES, "it is found of a file as a whole",
             MeaningCode.NO_LANGUAGE, "what is not there has no words; the first character is marked",
-            MeaningCode.NO_SPECIFICATION, "what is not there has no words; the first character is marked",
-            MeaningCode.NO_CARCASS, "what is not there has no words; the first character is marked");
+            MeaningCode.NO_SPECIFICATION, "what is not there has no words; the first character is marked");
 
     @Test
     void every_kind_of_finding_underlines_words_of_some_case(@TempDir Path temporary) {

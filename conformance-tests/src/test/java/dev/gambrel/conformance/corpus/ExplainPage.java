@@ -28,11 +28,16 @@ record ExplainPage(String text) {
     }
 
     String meaning() {
-        return text.substring(title().length(), text.indexOf("\n## Wrong\n"));
+        return text.substring(title().length(), text.indexOf("\n## "));
     }
 
     String why() {
         return text.substring(text.indexOf("\n## Why\n") + "\n## Why\n".length());
+    }
+
+    /** The file "hogget.cuts" that an example revises or uses; empty where the page shows none. */
+    String other() {
+        return text.contains("\n## What is revised\n") ? example("What is revised") : "";
     }
 
     String kindOfExample(String heading) {

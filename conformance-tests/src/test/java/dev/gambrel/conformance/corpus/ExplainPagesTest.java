@@ -57,21 +57,21 @@ class ExplainPagesTest {
     @MethodSource("codesWithExample")
     void the_wrong_example_shows_the_finding_and_no_other(Code code) {
         assertEquals(
-                code.id(),
-                Corpus.codes(compile(ExplainPage.of(code).example("Wrong")).diagnostics()));
+                code.id(), Corpus.codes(compile(ExplainPage.of(code), "Wrong").diagnostics()));
     }
 
     @ParameterizedTest
     @MethodSource("codesWithExample")
     void the_right_example_compiles_without_it(Code code) {
-        List<Diagnostic> found = compile(ExplainPage.of(code).example("Right")).diagnostics();
+        List<Diagnostic> found = compile(ExplainPage.of(code), "Right").diagnostics();
         assertFalse(Result.hasError(found), Corpus.report(found));
         assertTrue(found.stream().noneMatch(finding -> finding.code() == code), Corpus.report(found));
     }
 
-    private Result<Compilation> compile(String example) {
+    private Result<Compilation> compile(ExplainPage page, String heading) {
         Path file = folder.resolve("sheet.cuts");
-        Corpus.write(example, file);
+        Corpus.write(page.other(), folder.resolve("hogget.cuts"));
+        Corpus.write(page.example(heading), file);
         return new SpecCompiler().compile(file);
     }
 }

@@ -41,7 +41,8 @@ class AllowanceLaws {
     private static CutTree allowing(CutTree tree, List<Allowance> allowances) {
         Specification specification = tree.specification();
         return new CutTree(
-                new Specification(specification.title(), specification.revision(), allowances),
+                new Specification(
+                        specification.title(), specification.revision(), specification.standing(), allowances),
                 tree.carcass(),
                 tree.species(),
                 tree.streams(),

@@ -121,9 +121,18 @@ final class BrokenTrees {
                 UNKNOWN_CONTENTS, carcass(holding("wishbone"), REST));
     }
 
+    private static List<dev.gambrel.tree.Stream> onlyFrom(String cut) {
+        return HOUSE.streams().stream()
+                .map(stream ->
+                        new dev.gambrel.tree.Stream(stream.name(), stream.kind(), stream.lean(), List.of(name(cut))))
+                .toList();
+    }
+
     private static Map<TreeCode, CutTree> ofHomes() {
         Home nowhere = new Home.NotStated();
         return Map.of(
+                NOT_FROM_THERE, declaring(onlyFrom("leg"), HOUSE.sources()),
+                NO_SUCH_CUT, declaring(onlyFrom("wing"), HOUSE.sources()),
                 NO_HOME, carcass(cut("joint", "10"), new Part.Rest(nowhere)),
                 REMAINDER_NO_HOME, carcass(portioned(nowhere, "180"), REST),
                 TARGET_OUTSIDE_RANGE, carcass(portioned(MINCE, "250"), REST),

@@ -23,11 +23,25 @@ final class Specifications {
     private Specifications() {}
 
     static List<Path> house() {
-        return List.of(MARRAM.resolve("hogget.cuts"), MARRAM.resolve("fallow.cuts"));
+        return List.of(
+                MARRAM.resolve("hogget.cuts"),
+                MARRAM.resolve("hogget-harbour-table.cuts"),
+                MARRAM.resolve("fallow.cuts"));
     }
 
     static List<Path> valid() {
-        return Stream.concat(house().stream(), in("valid").stream()).toList();
+        return Stream.of(house(), in("valid"), revisions())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** Each revises a file beside it. */
+    private static List<Path> revisions() {
+        try (Stream<Path> folders = Files.list(CORPUS.resolve("revisions"))) {
+            return folders.map(folder -> folder.resolve("main.cuts")).sorted().toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     static List<Path> withSlips() {

@@ -21,6 +21,7 @@ final class Unordered {
                 new Specification(
                         tree.specification().title(),
                         tree.specification().revision(),
+                        tree.specification().standing(),
                         sorted(tree.specification().allowances())),
                 new Carcass(carcass.basis(), carcass.dressing(), carcass.band(), sorted(carcass.steps())),
                 of(tree.species()),

@@ -3,6 +3,7 @@ package dev.gambrel.tree;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
+import java.util.List;
 
 /**
  * A tub that trim, bones and rests go into.
@@ -10,8 +11,25 @@ import dev.gambrel.text.TradeName;
  * @param name the house's name
  * @param kind what becomes of it
  * @param lean how lean it is meant to be
+ * @param onlyFrom the cuts that it may come from; empty where it may come from any
  */
-public record Stream(TradeName name, Kind kind, Lean lean) {
+public record Stream(TradeName name, Kind kind, Lean lean, List<TradeName> onlyFrom) {
+    /** Copies the list. */
+    public Stream {
+        onlyFrom = List.copyOf(onlyFrom);
+    }
+
+    /**
+     * A stream that may come from any cut.
+     *
+     * @param name the house's name
+     * @param kind what becomes of it
+     * @param lean how lean it is meant to be
+     */
+    public Stream(TradeName name, Kind kind, Lean lean) {
+        this(name, kind, lean, List.of());
+    }
+
     /** What becomes of a stream. */
     public enum Kind {
         /** Sold as meat. */

@@ -20,6 +20,7 @@ final class DescriptionReader {
             in.need("scheme", "who numbers", Readings::name),
             in.need("number", "the number in quotation marks", Readings::text),
             in.optional("edition", "", Readings::text),
+            in.optional("but", "", Readings::text),
             in.list("sources", Readings::name)));
 
     private static final Reading<BoneState> BONE_STATE =

@@ -36,6 +36,7 @@ final class DescriptionWriter {
                 .put("scheme", reference.scheme())
                 .put("number", reference.number())
                 .putUnlessEmpty("edition", reference.edition())
+                .putUnlessEmpty("but", reference.but())
                 .putUnlessEmpty("sources", reference.sources());
     }
 

@@ -6,6 +6,7 @@ import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
 import java.util.Optional;
 
@@ -44,9 +45,16 @@ public final class TreeJsonWriter {
     }
 
     private static Canonical specification(Specification specification) {
-        return Canonical.fields()
-                .put("title", specification.title())
-                .put("revision", specification.revision())
+        Standing standing = specification.standing();
+        Canonical.Fields fields =
+                Canonical.fields().put("title", specification.title()).put("revision", specification.revision());
+        if (standing.replaces() > 0) {
+            fields.put("replaces", standing.replaces());
+        }
+        if (standing.from() instanceof Standing.From.Day from) {
+            fields.put("inForceFrom", from.day());
+        }
+        return fields.putUnlessEmpty("because", standing.because())
                 .putUnlessEmpty("allowances", specification.allowances(), TreeJsonWriter::allowance);
     }
 
@@ -71,14 +79,24 @@ public final class TreeJsonWriter {
                 .put("to", step.to().words())
                 .put("loss", step.loss())
                 .put("share", FigureWriter.expected(step.share()))
+                .putIfStated("hanging", hanging(step.hanging()))
                 .putUnlessEmpty("sources", step.sources());
+    }
+
+    private static Optional<Canonical> hanging(BasisStep.Hanging hanging) {
+        return hanging instanceof BasisStep.Hanging.Daily daily
+                ? Optional.of(Canonical.fields()
+                        .put("perDay", FigureWriter.expected(daily.perDay()))
+                        .put("days", daily.days()))
+                : Optional.empty();
     }
 
     private static Canonical stream(Stream stream) {
         return Canonical.fields()
                 .put("name", stream.name())
                 .put("kind", stream.kind().words())
-                .putIfStated("lean", lean(stream.lean()));
+                .putIfStated("lean", lean(stream.lean()))
+                .putUnlessEmpty("onlyFrom", stream.onlyFrom());
     }
 
     private static Optional<Canonical> lean(Stream.Lean lean) {

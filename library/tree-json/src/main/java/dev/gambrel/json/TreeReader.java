@@ -9,8 +9,11 @@ import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 
 /** Reads the whole tree, down to the carcass, the streams and the sources. */
@@ -72,7 +75,26 @@ final class TreeReader {
         return new Specification(
                 in.need("title", "the house's title", Readings::text),
                 in.need("revision", "a whole number", Readings::count),
+                new Standing(
+                        in.optional("replaces", 0, Readings::count),
+                        in.optional("inForceFrom", new Standing.From.NotStated(), TreeReader::inForceFrom),
+                        in.optional("because", "", Readings::text)),
                 in.list("allowances", Readings.object(TreeReader::allowance)));
+    }
+
+    private static Standing.From inForceFrom(Located value, Findings findings) {
+        if (value instanceof Located.Text text) {
+            try {
+                return new Standing.From.Day(LocalDate.parse(text.text()));
+            } catch (DateTimeParseException noDay) {
+                findings.add(findings.at(JsonCode.WRONG_TYPE, value.pointer(), value.span())
+                        .with("found", "\"" + Shown.of(text.text()) + "\"")
+                        .with("allowed", "a day such as \"2026-10-01\""));
+            }
+        } else {
+            Readings.wrongType(value, findings, "a day such as \"2026-10-01\"");
+        }
+        return new Standing.From.NotStated();
     }
 
     private static Allowance allowance(ObjectReader in) {
@@ -96,7 +118,25 @@ final class TreeReader {
                 basis(in, "to"),
                 in.need("loss", "what the loss is called", Readings::name),
                 in.need("share", "how much is lost", FigureReader.expected(Dimension.SHARE)),
+                in.optional("hanging", new BasisStep.Hanging.NotStated(), Readings.object(TreeReader::hanging)),
                 in.list("sources", Readings::name));
+    }
+
+    private static BasisStep.Hanging hanging(ObjectReader in) {
+        return new BasisStep.Hanging.Daily(
+                in.need("perDay", "how much is lost each day", FigureReader.expected(Dimension.SHARE)),
+                in.need("days", "how many days", TreeReader::days));
+    }
+
+    private static int days(Located value, Findings findings) {
+        int days = Readings.count(value, findings);
+        boolean fits = days >= 1 && days <= BasisStep.Hanging.MOST_DAYS;
+        if (!fits && value instanceof Located.Figure figure) {
+            findings.add(findings.at(JsonCode.WRONG_TYPE, value.pointer(), value.span())
+                    .with("found", Shown.of(figure.digits()))
+                    .with("allowed", "a number of days from 1 to " + BasisStep.Hanging.MOST_DAYS));
+        }
+        return fits ? days : 1;
     }
 
     private static Basis basis(ObjectReader in, String field) {
@@ -107,7 +147,8 @@ final class TreeReader {
         return new Stream(
                 DescriptionReader.name(in),
                 in.need("kind", "saleable, by-product or waste", STREAM_KIND),
-                in.optional("lean", new Stream.Lean.NotStated(), Readings.object(TreeReader::lean)));
+                in.optional("lean", new Stream.Lean.NotStated(), Readings.object(TreeReader::lean)),
+                in.list("onlyFrom", Readings::name));
     }
 
     private static Stream.Lean lean(ObjectReader in) {

@@ -1,5 +1,6 @@
 package dev.gambrel.yields;
 
+import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
@@ -25,10 +26,19 @@ final class BasisChains {
                 if (rest != null) {
                     reached.putIfAbsent(
                             step.from(),
-                            Stream.concat(Stream.of(step), rest.stream()).toList());
+                            Stream.concat(losses(step), rest.stream()).toList());
                 }
             }
         }
         return reached;
+    }
+
+    /** The loss of a step and then, as a step that stays where it is, what is lost while the carcass hangs. */
+    private static Stream<BasisStep> losses(BasisStep step) {
+        if (!(step.hanging() instanceof BasisStep.Hanging.Daily daily)) {
+            return Stream.of(step);
+        }
+        TradeName name = TradeName.of("hanging, " + daily.days() + (daily.days() == 1 ? " day" : " days"));
+        return Stream.of(step, new BasisStep(step.to(), step.to(), name, HangingLoss.of(daily)));
     }
 }

@@ -2,6 +2,7 @@ package dev.gambrel.cli;
 
 import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.compiler.revision.RevisionCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
@@ -26,6 +27,7 @@ public final class Codes {
                         FileCode.values(),
                         SyntaxCode.values(),
                         MeaningCode.values(),
+                        RevisionCode.values(),
                         TreeCode.values(),
                         AllowanceCode.values(),
                         JsonCode.values(),

@@ -5,7 +5,10 @@ import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Standing;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What was read and checked, in two lines. */
 final class Summary {
@@ -15,7 +18,24 @@ final class Summary {
     static String of(SpecFileReader.Read read, List<Diagnostic> findings) {
         CutTree tree = read.tree();
         return Visible.text(tree.specification().title()) + ", revision "
-                + tree.specification().revision() + ", for " + tree.species().name() + "\n" + checked(read, findings);
+                + tree.specification().revision() + ", for " + tree.species().name() + "\n"
+                + standing(tree.specification().standing()) + checked(read, findings);
+    }
+
+    /** What the revision replaces, from when it is in force, and why; nothing where none of them is stated. */
+    private static String standing(Standing standing) {
+        List<String> said = new ArrayList<>();
+        if (standing.replaces() > 0) {
+            said.add("replaces revision " + standing.replaces());
+        }
+        if (standing.from() instanceof Standing.From.Day from) {
+            said.add("in force from " + from.day());
+        }
+        if (!standing.because().isEmpty()) {
+            said.add("because: " + Visible.text(standing.because()));
+        }
+        String line = String.join(", ", said);
+        return line.isEmpty() ? "" : line.substring(0, 1).toUpperCase(Locale.ROOT) + line.substring(1) + "\n";
     }
 
     /** What was checked. */

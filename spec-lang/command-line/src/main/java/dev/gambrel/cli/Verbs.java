@@ -19,6 +19,7 @@ final class Verbs {
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
+            case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
             case ExplainVerb.NAME -> Optional.of(new ExplainVerb());
             case CompletionVerb.NAME -> Optional.of(new CompletionVerb());
             default -> Optional.empty();
@@ -27,7 +28,13 @@ final class Verbs {
 
     static List<String> names() {
         return List.of(
-                CheckVerb.NAME, YieldVerb.NAME, TreeVerb.NAME, OriginVerb.NAME, ExplainVerb.NAME, CompletionVerb.NAME);
+                CheckVerb.NAME,
+                YieldVerb.NAME,
+                TreeVerb.NAME,
+                OriginVerb.NAME,
+                CatalogueVerb.NAME,
+                ExplainVerb.NAME,
+                CompletionVerb.NAME);
     }
 
     /** The whole program, for its help and its completion. */

@@ -41,6 +41,19 @@ class CheckVerbTest {
     }
 
     @Test
+    void a_revision_says_what_it_replaces_from_when_and_why() {
+        Run.write(folder, "hogget.cuts", Run.HOGGET);
+        String revision = "language 1\nrevises \"hogget.cuts\"\n"
+                + "specification \"Marram hogget\" revision 4 for sheep, replaces 3, in force from 1 October 2026,\n"
+                + "  because \"leaner legs\"\n";
+        Run run = Run.of("check", Run.write(folder, "hogget-4.cuts", revision));
+        assertEquals(ExitStatus.FINE, run.status());
+        assertTrue(run.out()
+                .startsWith("Marram hogget, revision 4, for sheep\n"
+                        + "Replaces revision 3, in force from 2026-10-01, because: leaner legs\nChecked: "));
+    }
+
+    @Test
     void an_error_is_a_finding() {
         Run run = check(OPEN);
         assertEquals(ExitStatus.FINDINGS, run.status());

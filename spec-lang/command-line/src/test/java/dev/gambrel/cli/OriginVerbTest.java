@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class OriginVerbTest {
     private static final String SHEET = """
             language 1
-            use "catalogue:sheep"
+            // a sheep and a book invented for this test
             specification "Marram leg" revision 2 for sheep
             carcass cold, skin off, 20 kg to 24 kg
             from warm to cold, loss chill shrink 2.0 % ± 0.4 %
@@ -35,6 +35,14 @@ class OriginVerbTest {
               rest -> mince
             }
             rest -> mince
+            source book, published "an invented book, page 6"
+            species sheep {
+              ribs 13, source book
+              piece leg, two per carcass {
+                published 32 % of carcass, source book
+                reference UNECE 4800 edition 2006
+              }
+            }
             """;
 
     @TempDir
@@ -58,60 +66,58 @@ class OriginVerbTest {
     void a_cut_is_told_with_its_own_lines_and_with_what_print_says_of_the_piece() {
         assertEquals("""
                 leg
-                  name       leg.cuts, line 11         leg
-                  share      leg.cuts, line 11         33.0 % ± 0.9 %
-                                                       house tests, measured: ten carcasses, invented for this test
-                  pieces     leg.cuts, line 11         two per carcass
+                  name       leg.cuts, line 11  leg
+                  share      leg.cuts, line 11  33.0 % ± 0.9 %
+                                                house tests, measured: ten carcasses, invented for this test
+                  pieces     leg.cuts, line 11  two per carcass
 
                 leg / femur
-                  name       leg.cuts, line 12         femur
-                  share      leg.cuts, line 12         7.4 % ± 0.4 %
-                                                       no source stated
-                  goes to    leg.cuts, line 12         bones
+                  name       leg.cuts, line 12  femur
+                  share      leg.cuts, line 12  7.4 % ± 0.4 %
+                                                no source stated
+                  goes to    leg.cuts, line 12  bones
 
                 leg / drip
-                  name       leg.cuts, line 17         drip
-                  share      leg.cuts, line 17         0.5 % ± 0.1 %
-                                                       no source stated
+                  name       leg.cuts, line 17  drip
+                  share      leg.cuts, line 17  0.5 % ± 0.1 %
+                                                no source stated
 
                 leg / rest
-                  name       leg.cuts, line 18         rest
-                  goes to    leg.cuts, line 18         mince
+                  name       leg.cuts, line 18  rest
+                  goes to    leg.cuts, line 18  mince
 
                 known of the leg of a sheep
-                  name       catalogue:sheep, line 21  leg
-                """, printed("leg").replaceAll("(?s)(?<=line 21  leg\n).*", ""));
-        String known = printed("leg").replaceAll("(?s).*line 21  leg\n", "");
-        assertTrue(
-                known.startsWith("  published  catalogue:sheep, line 23  32 % of carcass, source IASRI\n"
-                        + "                                       IASRI, published: Fabrication of lamb carcasses,"),
-                known);
+                  name       leg.cuts, line 24  leg
+                  published  leg.cuts, line 25  32 % of carcass, source book
+                                                book, published: an invented book, page 6
+                  number     leg.cuts, line 26  UNECE 4800 edition 2006
+                                                no source stated
+                """, printed("leg"));
     }
 
     @Test
     void trims_and_portions_are_told_with_their_limits() {
         assertEquals("""
                 leg / topside
-                  name          leg.cuts, line 13         topside
-                  share         leg.cuts, line 13         20.5 % ± 0.9 %
-                                                          no source stated
-                  other share   leg.cuts, line 13         6.765 % of carcass
-                                                          no source stated
+                  name          leg.cuts, line 13  topside
+                  share         leg.cuts, line 13  20.5 % ± 0.9 %
+                                                   no source stated
+                  other share   leg.cuts, line 13  6.765 % of carcass
+                                                   no source stated
 
                 leg / topside / fat
-                  name          leg.cuts, line 14         fat
-                  share         leg.cuts, line 14         4.0 % ± 1.0 %
-                                                          no source stated
-                  fat           leg.cuts, line 14         to at most 3 mm at any point
-                  goes to       leg.cuts, line 14         mince
+                  name          leg.cuts, line 14  fat
+                  share         leg.cuts, line 14  4.0 % ± 1.0 %
+                                                   no source stated
+                  fat           leg.cuts, line 14  to at most 3 mm at any point
+                  goes to       leg.cuts, line 14  mince
 
                 leg / topside / steak
-                  name          leg.cuts, line 15         steak
-                  target        leg.cuts, line 15         180 g ± 6 g
-                  accepted      leg.cuts, line 15         between 170 g and 190 g
-                  remainder to  leg.cuts, line 15         mince
-
-                """, printed("Leg / TOPSIDE").replaceAll("(?s)known of the topside.*", ""));
+                  name          leg.cuts, line 15  steak
+                  target        leg.cuts, line 15  180 g ± 6 g
+                  accepted      leg.cuts, line 15  between 170 g and 190 g
+                  remainder to  leg.cuts, line 15  mince
+                """, printed("Leg / TOPSIDE"));
     }
 
     @Test
@@ -120,20 +126,25 @@ class OriginVerbTest {
         assertEquals(printed("carcass"), carcass);
         assertTrue(carcass.startsWith("""
                 carcass
-                  specification  leg.cuts, line 3          "Marram leg" revision 2 for sheep
-                  weighed        leg.cuts, line 4          cold
-                  dressing       leg.cuts, line 4          skin off
-                  band           leg.cuts, line 4          20 kg to 24 kg
-                  on the way     leg.cuts, line 5          loss chill shrink 2.0 % ± 0.4 %
-                                                           no source stated
+                  specification  leg.cuts, line 3   "Marram leg" revision 2 for sheep
+                  weighed        leg.cuts, line 4   cold
+                  dressing       leg.cuts, line 4   skin off
+                  band           leg.cuts, line 4   20 kg to 24 kg
+                  on the way     leg.cuts, line 5   loss chill shrink 2.0 % ± 0.4 %
+                                                    no source stated
 
                 streams
-                  stream         leg.cuts, line 7          mince, saleable
-                  stream         leg.cuts, line 8          bones, by-product
+                  stream         leg.cuts, line 7   mince, saleable
+                  stream         leg.cuts, line 8   bones, by-product
 
                 drip
                 """), carcass);
-        assertTrue(carcass.contains("\nknown of the sheep\n  ribs           catalogue:sheep, line 15  13, source "));
+        assertTrue(carcass.endsWith("""
+
+                known of the sheep
+                  ribs           leg.cuts, line 23  13, source book
+                                                    book, published: an invented book, page 6
+                """), carcass);
     }
 
     @Test
@@ -151,6 +162,49 @@ class OriginVerbTest {
                 """, printed("drip"));
         assertTrue(printed("leg / drip").startsWith("leg / drip\n"));
         assertEquals(printed("drip").substring(0, printed("drip").indexOf("\n\n") + 1), printed("carcass / drip"));
+    }
+
+    @Test
+    void what_the_catalogue_says_is_told_as_the_catalogue_s() {
+        String sheet = Run.write(
+                folder,
+                "sheep.cuts",
+                "language 1\nuse \"catalogue:sheep\"\nspecification \"Legs\" revision 1 for sheep\ncarcass cold\n"
+                        + "stream mince, saleable\ncut leg, two per carcass, 33 %\nrest -> mince\n");
+        String told = Run.of("origin", sheet, "leg").out();
+        assertTrue(
+                told.matches("(?s).*\n  published  catalogue:sheep, line [0-9]+  32 % of carcass, source IASRI\n"
+                        + " +IASRI, published: Fabrication of lamb carcasses.*"),
+                told);
+    }
+
+    @Test
+    void what_a_revision_changed_is_told_with_what_stood_before() {
+        String revised = Run.write(folder, "revised.cuts", """
+                language 1
+                revises "leg.cuts"
+                specification "Marram leg" revision 3 for sheep
+                stream mince, saleable, lean 85 % visual
+                cut leg {
+                  cut topside, boneless {
+                    portion steak 200 g ± 6 g, between 190 g and 210 g
+                  }
+                }
+                """);
+        assertEquals("""
+                leg / topside / steak
+                  name          leg.cuts, line 15     steak
+                  target        revised.cuts, line 7  200 g ± 6 g
+                  before        leg.cuts, line 15     180 g ± 6 g
+                  accepted      revised.cuts, line 7  between 190 g and 210 g
+                  before        leg.cuts, line 15     between 170 g and 190 g
+                  remainder to  leg.cuts, line 15     mince
+                """, Run.of("origin", revised, "steak").out());
+        String carcass = Run.of("origin", revised).out().replaceAll(" +", " ");
+        assertTrue(
+                carcass.contains(" stream revised.cuts, line 4 saleable, lean 85 % visual\n"
+                        + " before leg.cuts, line 7 mince, saleable\n"),
+                carcass);
     }
 
     @Test

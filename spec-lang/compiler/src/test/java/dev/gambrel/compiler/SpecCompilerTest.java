@@ -44,8 +44,10 @@ class SpecCompilerTest {
     }
 
     @Test
-    void the_catalogue_has_sheep_and_fallow_deer() {
-        assertEquals(List.of(TradeName.of("sheep"), TradeName.of("fallow deer")), species());
+    void the_catalogue_has_sheep_deer_pig_and_cattle() {
+        assertEquals(
+                List.of("sheep", "fallow deer", "red deer", "pig", "cattle"),
+                species().stream().map(TradeName::text).toList());
     }
 
     @ParameterizedTest

@@ -17,10 +17,17 @@ public final class Findings {
 
     /** Adds the nearest known name, or else all of them if they are few. */
     public static Diagnostic suggest(Diagnostic finding, TradeName wanted, Collection<TradeName> known) {
+        return suggest(finding, wanted, known, known);
+    }
+
+    /** Adds the nearest known name, or else what there is, by its first names alone, if that is little. */
+    public static Diagnostic suggest(
+            Diagnostic finding, TradeName wanted, Collection<TradeName> known, Collection<TradeName> firstNames) {
         return NearestName.of(wanted, known)
                 .map(near -> finding.help("Did you mean “" + near + "”?"))
-                .orElseGet(() ->
-                        known.isEmpty() || known.size() > 40 ? finding : finding.note("Known: " + list(known) + "."));
+                .orElseGet(() -> firstNames.isEmpty() || firstNames.size() > 40
+                        ? finding
+                        : finding.note("Known: " + list(firstNames) + "."));
     }
 
     /** A worked-out figure in a sentence or a column, without its unit. */

@@ -1,12 +1,15 @@
 package dev.gambrel.tree.inspection;
 
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Species;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -69,6 +72,24 @@ public final class PieceIndex {
     public Optional<Known> piece(TradeName name) {
         List<Known> found = piecesCalled(name);
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    /**
+     * The piece that a cut is: that of its name or, where the name means several, the only one of them that one of its
+     * other names leads to.
+     */
+    public Optional<Known> pieceOf(Cut cut) {
+        List<Known> found = piecesCalled(cut.name());
+        if (found.size() <= 1) {
+            return found.stream().findFirst();
+        }
+        Set<Piece> meant = Collections.newSetFromMap(new IdentityHashMap<>());
+        cut.description().otherNames().stream()
+                .filter(other -> !other.name().equals(cut.name()))
+                .forEach(other -> piecesCalled(other.name()).forEach(known -> meant.add(known.piece())));
+        List<Known> left =
+                found.stream().filter(known -> meant.contains(known.piece())).toList();
+        return left.size() == 1 ? Optional.of(left.get(0)) : Optional.empty();
     }
 
     /** All pieces of a name; a piece's own name comes before what it is called elsewhere. */

@@ -50,7 +50,7 @@ public final class Sites {
         Set<Piece> beside = piecesAt(site);
         for (Part part : site.parts()) {
             if (part instanceof Cut cut) {
-                Optional<PieceIndex.Known> piece = index.piece(cut.name());
+                Optional<PieceIndex.Known> piece = index.pieceOf(cut);
                 Optional<Set<TradeName>> bones = bonesInto(cut, piece, site, taken, beside);
                 visit(site.below(cut, piece, bones, unsure));
             }
@@ -79,7 +79,7 @@ public final class Sites {
         Set<Piece> pieces = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Part part : site.parts()) {
             if (part instanceof Cut cut) {
-                index.piece(cut.name()).ifPresent(known -> pieces.add(known.piece()));
+                index.pieceOf(cut).ifPresent(known -> pieces.add(known.piece()));
             }
         }
         return pieces;

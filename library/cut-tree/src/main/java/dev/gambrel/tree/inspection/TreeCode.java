@@ -177,6 +177,18 @@ public enum TreeCode implements Code {
             "bone-in-lean",
             Severity.WARNING,
             "Bone goes into {stream}, which is said to be {lean} lean: {bones}."),
+    /** Meat of another cut in a stream that takes only some. */
+    NOT_FROM_THERE(
+            "G0707",
+            "not-from-there",
+            Severity.ERROR,
+            "The stream {stream} is said to come only from {cuts}, but {part} goes there."),
+    /** A stream that comes from a cut that is not made. */
+    NO_SUCH_CUT(
+            "G0708",
+            "no-such-cut",
+            Severity.ERROR,
+            "The stream {stream} is to come from {cut}, and no such cut is made."),
 
     /** Outside what print says. */
     OUTSIDE_PUBLISHED(

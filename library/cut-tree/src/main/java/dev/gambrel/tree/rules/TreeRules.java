@@ -51,6 +51,7 @@ public final class TreeRules {
             new PieceNames(),
             new Homes(),
             new BoneInLean(),
+            new OnlyFrom(),
             new PortionTargets(),
             new PublishedShares());
 

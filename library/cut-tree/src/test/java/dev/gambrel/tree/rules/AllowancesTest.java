@@ -21,6 +21,7 @@ import dev.gambrel.tree.Sheep;
 import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.allowance.AllowedWarning;
@@ -49,7 +50,7 @@ class AllowancesTest {
 
     private static CutTree allowing(CutTree tree, Allowance... allowances) {
         return new CutTree(
-                new Specification("Marram hogget", 3, List.of(allowances)),
+                new Specification("Marram hogget", 3, Standing.NOT_STATED, List.of(allowances)),
                 tree.carcass(),
                 tree.species(),
                 tree.streams(),

@@ -10,12 +10,15 @@ import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Figure;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.WeightBand;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -91,6 +94,7 @@ final class CarcassLowering {
         List<Clause.Basis> written = clauses.all(Clause.Basis.class);
         Optional<Clause.Loss> loss = clauses.required(
                 Clause.Loss.class, "what is lost", "Name the loss and write how much: loss chill shrink 2 % ± 0.4 %");
+        Optional<Clause.Hanging> hanging = clauses.one(Clause.Hanging.class, "what is lost day by day");
         List<TradeName> sources = Citations.take(clauses);
         clauses.finish();
         if (written.size() < 2) {
@@ -109,7 +113,31 @@ final class CarcassLowering {
                     .help("The order is live, in skin, warm, cold."));
             return Optional.empty();
         }
-        return Optional.of(new BasisStep(from.get(), to.get(), loss.get().name().text(), share.get(), sources));
+        BasisStep.Hanging daily =
+                hanging.flatMap(clause -> daily(clause, report)).orElse(new BasisStep.Hanging.NotStated());
+        return Optional.of(new BasisStep(from.get(), to.get(), loss.get().name().text(), share.get(), daily, sources));
+    }
+
+    private static Optional<BasisStep.Hanging> daily(Clause.Hanging written, FileReport report) {
+        FigureReader figures = new FigureReader(report);
+        Optional<Expected> perDay = figures.expected(written.perDay(), Dimension.SHARE);
+        return figures.quantity(written.time(), Dimension.TIME)
+                .flatMap(time -> days(time, written, report))
+                .flatMap(days -> perDay.map(share -> new BasisStep.Hanging.Daily(share, days)));
+    }
+
+    private static Optional<Integer> days(Quantity time, Clause.Hanging written, FileReport report) {
+        int most = BasisStep.Hanging.MOST_DAYS;
+        BigDecimal days = time.amount();
+        boolean whole = time.unit() == Unit.DAY && days.stripTrailingZeros().scale() <= 0;
+        if (whole && days.signum() > 0 && days.compareTo(BigDecimal.valueOf(most)) <= 0) {
+            return Optional.of(days.intValueExact());
+        }
+        report.add(report.finding(MeaningCode.NOT_DAYS, written.time().span())
+                .with("found", time)
+                .with("most", most)
+                .help("Write how many whole days it hangs: then 0.3 % a day for 7 days"));
+        return Optional.empty();
     }
 
     private static Optional<Expected> share(Clause.Loss loss, FileReport report) {

@@ -29,8 +29,6 @@ import java.util.List;
 
 /** A cut line and its braces. */
 final class CutLowering {
-    private static final TradeName UNREADABLE_LINE = TradeName.of("unreadable line");
-
     private final Doubt doubt;
     private final PartLowering parts;
 
@@ -47,7 +45,7 @@ final class CutLowering {
         ShareReader.Read share = new ShareReader(report).take(clauses, above);
         if (share.inDoubt() || located.line().damaged()) {
             doubt.about(path);
-            doubt.about(path.then(UNREADABLE_LINE));
+            doubt.aboutSomethingIn(path);
         }
         PieceCount count = clauses.one(Clause.Count.class, "how many there are")
                 .map(Clause.Count::count)
@@ -75,7 +73,7 @@ final class CutLowering {
         FileReport report = located.report();
         for (Statement statement : located.line().body()) {
             if (!(statement instanceof Declaration line)) {
-                doubt.about(path.then(UNREADABLE_LINE));
+                doubt.aboutSomethingIn(path);
             } else if (Placement.fits(line, Container.CUT, report)) {
                 line(new Located(line, report), path, body);
             }

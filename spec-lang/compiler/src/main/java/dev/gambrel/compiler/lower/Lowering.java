@@ -4,6 +4,8 @@ import dev.gambrel.compiler.origin.Origins;
 import dev.gambrel.compiler.origin.WrittenLines;
 import dev.gambrel.compiler.parse.SpecParser;
 import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.compiler.revision.Revisions;
+import dev.gambrel.compiler.revision.Revisions.Revised;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.compiler.source.Sources;
 import dev.gambrel.compiler.syntax.SpecFile;
@@ -54,24 +56,25 @@ public final class Lowering {
         List<SpecFile> files = loader.load(text);
         List<SourceText> texts = files.stream().map(SpecFile::text).toList();
         List<Diagnostic> found = new ArrayList<>(reading.list());
-        if (loader.isTooMuch() || found.stream().anyMatch(Lowering::isRefusal)) {
+        if (loader.isTooMuch() || loader.lacksRevised() || found.stream().anyMatch(Lowering::isRefusal)) {
             return Result.failed(FindingOrder.sort(found, texts));
         }
         FirstFindings meaning = new FirstFindings();
-        Program program = new Program(files, meaning);
         Doubt doubt = new Doubt();
+        Revised revised = Revisions.apply(files, loader.texts(), meaning, doubt::aboutSomethingIn);
+        Program program = new Program(revised.files(), loader.texts(), meaning);
         TreeLowering lowering = new TreeLowering(program, doubt);
         CutTree tree = lowering.tree();
         List<Diagnostic> broken = TreeRules.check(tree, limits, doubt.paths());
         if (!broken.isEmpty()) {
-            Origins origins = new Origins(tree, lowering.lines());
+            Origins origins = new Origins(tree, lowering.lines(revised.earlier()));
             broken.forEach(finding -> meaning.accept(finding.at(origins::written)));
         }
         found.addAll(new Consequences(found, program, loader.isIncomplete()).without(meaning.list()));
         List<Diagnostic> sorted = FindingOrder.sort(found, texts);
         return Result.hasError(sorted)
                 ? Result.failed(sorted)
-                : Result.of(whenSound.of(tree, texts, lowering.lines()), sorted);
+                : Result.of(whenSound.of(tree, texts, lowering.lines(revised.earlier())), sorted);
     }
 
     /** A file that was not read at all: nothing can be said of what it means. */

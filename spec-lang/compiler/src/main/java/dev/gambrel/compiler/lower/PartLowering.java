@@ -1,6 +1,7 @@
 package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.JoinedNames;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
@@ -10,8 +11,6 @@ import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.TrimRule;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /** Lines that name a part of a cut: bones, trims, losses, the rest, and cuts. */
@@ -66,19 +65,7 @@ final class PartLowering {
         Share share = share(located, clauses, above);
         Home home = home(clauses, homeUnlessDamaged(located));
         clauses.finish();
-        return new Part.Bone(name, bones(name), share, home);
-    }
-
-    /** "femur and patella" is two bones. */
-    private static List<TradeName> bones(TradeName name) {
-        if (!name.key().contains(" and ")) {
-            return List.of(name);
-        }
-        List<TradeName> bones = new ArrayList<>(2);
-        for (String bone : name.text().split("(?i) and ")) {
-            bones.add(TradeName.of(bone));
-        }
-        return bones;
+        return new Part.Bone(name, JoinedNames.of(name), share, home);
     }
 
     /** Where a line was damaged, that it names no home is no finding. */

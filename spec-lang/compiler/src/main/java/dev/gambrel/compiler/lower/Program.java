@@ -3,6 +3,7 @@ package dev.gambrel.compiler.lower;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.FileReport;
+import dev.gambrel.compiler.source.Texts;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Container;
 import dev.gambrel.compiler.syntax.Keyword;
@@ -11,7 +12,6 @@ import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.NearestName;
-import dev.gambrel.text.Span;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -30,15 +30,16 @@ final class Program {
     private final FileReport main;
 
     /** The last file is the one that was asked for. */
-    Program(List<SpecFile> files, Consumer<Diagnostic> found) {
-        this.main = new FileReport(files.get(files.size() - 1).text(), found);
+    Program(List<SpecFile> files, Texts texts, Consumer<Diagnostic> found) {
+        SpecFile last = files.get(files.size() - 1);
+        this.main = new FileReport(texts, last.text(), last.start(), found);
         for (SpecFile file : files) {
-            FileReport report = new FileReport(file.text(), found);
+            FileReport report = new FileReport(texts, file.text(), file.start(), found);
             for (Statement statement : file.statements()) {
                 if (statement instanceof Declaration line && Placement.fits(line, Container.FILE, report)) {
                     add(new Located(line, report));
                 } else if (statement instanceof Statement.Unknown unknown) {
-                    unreadable.add(file.text().slice(unknown.span()).toLowerCase(Locale.ROOT));
+                    unreadable.add(texts.slice(unknown.span()).toLowerCase(Locale.ROOT));
                 }
             }
             checkLanguage(file, report);
@@ -124,8 +125,7 @@ final class Program {
             if (mayDeclare(Keyword.LANGUAGE_LINE)) {
                 return;
             }
-            Span start = new Span(0, 0);
-            report.add(report.finding(MeaningCode.NO_LANGUAGE, start)
+            report.add(report.finding(MeaningCode.NO_LANGUAGE, report.beginning())
                     .help("Write this as the first line: language " + LANGUAGE_VERSION));
             return;
         }

@@ -2,6 +2,7 @@ package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.meaning.Clauses;
 import dev.gambrel.compiler.meaning.FigureReader;
+import dev.gambrel.compiler.meaning.JoinedNames;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
@@ -10,6 +11,7 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** Stream and source lines. */
@@ -27,8 +29,11 @@ final class StreamLowering {
         Stream.Lean lean = clauses.one(Clause.Lean.class, "how lean it is")
                 .map(clause -> lean(clause, located.report()))
                 .orElse(new Stream.Lean.NotStated());
+        List<TradeName> onlyFrom = clauses.one(Clause.OnlyFrom.class, "what it comes from")
+                .map(clause -> JoinedNames.of(clause.cuts().text()))
+                .orElse(List.of());
         clauses.finish();
-        return new Stream(swallowed.map(word -> withoutKind(name, word)).orElse(name), kind, lean);
+        return new Stream(swallowed.map(word -> withoutKind(name, word)).orElse(name), kind, lean, onlyFrom);
     }
 
     /** Without its comma, "mince saleable" is read as a name. */

@@ -1,6 +1,7 @@
 package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.Dates;
 import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.meaning.MeaningCode;
@@ -22,6 +23,7 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.OtherName;
@@ -52,7 +54,7 @@ final class TreeLowering {
         Specification specification = line.map(this::specification).orElseGet(this::noSpecification);
         Species species = species(line);
         return new CutTree(
-                new Specification(specification.title(), specification.revision(), allowances.allowances()),
+                specification,
                 carcass(line.isPresent()),
                 species,
                 streams(),
@@ -61,16 +63,16 @@ final class TreeLowering {
                 notes());
     }
 
-    /** The lines that the tree was made from. */
-    WrittenLines lines() {
-        return new WrittenLines(program.lines(), program.parts(), steps, allowances.lines());
+    /** The lines that the tree was made from, with the places of clauses that a revision replaced. */
+    WrittenLines lines(Map<Span, Span> earlier) {
+        return new WrittenLines(program.lines(), program.parts(), steps, allowances.lines(), earlier);
     }
 
     private Specification noSpecification() {
         FileReport main = program.main();
-        main.add(main.finding(MeaningCode.NO_SPECIFICATION, new Span(0, 0))
+        main.add(main.finding(MeaningCode.NO_SPECIFICATION, main.beginning())
                 .help("Write a line such as: specification \"House hogget\" revision 1 for sheep"));
-        return new Specification("", 1);
+        return new Specification("", 1, Standing.NOT_STATED, allowances.allowances());
     }
 
     private Specification specification(Located located) {
@@ -83,8 +85,23 @@ final class TreeLowering {
                         new FigureReader(located.report()).count(number.first(), number.span(), 1, MOST_REVISIONS))
                 .orElse(1);
         clauses.all(Clause.ForSpecies.class);
+        Standing standing = standing(clauses, located.report());
         clauses.finish();
-        return new Specification(title, revision);
+        return new Specification(title, revision, standing, allowances.allowances());
+    }
+
+    private static Standing standing(Clauses clauses, FileReport report) {
+        int replaces = clauses.one(Clause.Replaces.class, "what it replaces")
+                .flatMap(clause -> new FigureReader(report).count(clause.number(), clause.span(), 1, MOST_REVISIONS))
+                .orElse(0);
+        Standing.From from = clauses.one(Clause.InForce.class, "from when it is in force")
+                .flatMap(clause -> Dates.read(clause, report))
+                .<Standing.From>map(Standing.From.Day::new)
+                .orElse(new Standing.From.NotStated());
+        String because = clauses.one(Clause.Because.class, "why it was made")
+                .map(Clause.Because::words)
+                .orElse("");
+        return new Standing(replaces, from, because);
     }
 
     private Species species(Optional<Located> specification) {
@@ -155,9 +172,7 @@ final class TreeLowering {
         if (line.isEmpty() && isSpecification) {
             FileReport main = program.main();
             Span at = program.all(Keyword.SPECIFICATION_LINE).get(0).line().keywordSpan();
-            main.add(main.finding(
-                            MeaningCode.NO_CARCASS,
-                            program.all(Keyword.SPECIFICATION_LINE).get(0).report() == main ? at : new Span(0, 0))
+            main.add(main.finding(MeaningCode.NO_CARCASS, at)
                     .help("Write a line such as: carcass cold, skin off, 20 kg to 24 kg"));
         }
         return line.map(located -> CarcassLowering.carcass(located, lowered))
@@ -194,7 +209,7 @@ final class TreeLowering {
                                             "Write what the carcass is divided into, such as: cut leg, two per carcass, 33 % ± 0.9 %"));
         }
         if (program.hasUnreadable()) {
-            doubt.about(TreePath.ROOT.then(TradeName.of("unreadable line")));
+            doubt.aboutSomethingIn(TreePath.ROOT);
         }
         return parts;
     }

@@ -2,10 +2,12 @@ package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.parse.SpecParser;
+import dev.gambrel.compiler.revision.RevisionCode;
 import dev.gambrel.compiler.source.Catalogue;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.compiler.source.Found;
 import dev.gambrel.compiler.source.Sources;
+import dev.gambrel.compiler.source.Texts;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.SpecFile;
@@ -31,10 +33,12 @@ final class UseLoader {
     private final Sources sources;
     private final Limits limits;
     private final Consumer<Diagnostic> found;
+    private final Texts texts = new Texts();
     private final Map<String, SpecFile> loaded = new LinkedHashMap<>();
     private final Set<String> beingRead = new LinkedHashSet<>();
     private long statements;
     private boolean incomplete;
+    private boolean lacksRevised;
 
     UseLoader(SpecParser parser, Sources sources, Limits limits, Consumer<Diagnostic> found) {
         this.parser = parser;
@@ -44,11 +48,12 @@ final class UseLoader {
     }
 
     List<SpecFile> load(SourceText main) {
-        read(main);
+        read(main, true);
         return new ArrayList<>(loaded.values());
     }
 
-    private void read(SourceText text) {
+    /** A file that is only taken in may not revise another. */
+    private void read(SourceText text, boolean mayRevise) {
         beingRead.add(text.name());
         if (text.text().length() > limits.textBytes()) {
             found.accept(Diagnostic.of(FileCode.TOO_LARGE, new Place.InFile(text.name()))
@@ -58,11 +63,11 @@ final class UseLoader {
                     .help("A specification is text; look whether this is the right file."));
             incomplete = true;
             beingRead.remove(text.name());
-            loaded.put(text.name(), new SpecFile(text, List.of()));
+            loaded.put(text.name(), new SpecFile(text, texts.add(text), List.of()));
             return;
         }
-        SpecFile file = parser.parse(text, found);
-        FileReport report = new FileReport(text, found);
+        SpecFile file = parser.parse(text, texts, found);
+        FileReport report = new FileReport(texts, text, file.start(), found);
         long before = statements;
         statements += count(file.statements());
         if (statements > limits.declarations() && before <= limits.declarations()) {
@@ -71,7 +76,9 @@ final class UseLoader {
                     .help("Divide the specification into several."));
         }
         for (Statement statement : file.statements()) {
-            if (statement instanceof Declaration line && line.keyword() == Keyword.USE_LINE) {
+            if (statement instanceof Declaration line && line.keyword() == Keyword.REVISES_LINE) {
+                revise(line, mayRevise, report);
+            } else if (statement instanceof Declaration line && line.keyword() == Keyword.USE_LINE) {
                 use(line, report);
             }
         }
@@ -89,6 +96,16 @@ final class UseLoader {
         return incomplete;
     }
 
+    /** All texts that were read. */
+    Texts texts() {
+        return texts;
+    }
+
+    /** Whether what is to be revised is missing, so that nothing can be said of the whole. */
+    boolean lacksRevised() {
+        return lacksRevised;
+    }
+
     private static long count(List<Statement> statements) {
         long count = statements.size();
         for (Statement statement : statements) {
@@ -101,6 +118,22 @@ final class UseLoader {
         return count;
     }
 
+    private void revise(Declaration line, boolean allowed, FileReport report) {
+        if (!allowed) {
+            lacksRevised = true;
+            report.add(report.finding(RevisionCode.USED_REVISION, line.keywordSpan())
+                    .help("Name the revision itself in the revises line of the file that uses it."));
+            return;
+        }
+        lacksRevised |= line.damaged();
+        for (Clause clause : line.clauses()) {
+            if (clause instanceof Clause.Text name) {
+                useFile(name, true, report);
+                lacksRevised |= incomplete;
+            }
+        }
+    }
+
     private void use(Declaration line, FileReport report) {
         incomplete |= line.damaged();
         for (Clause clause : line.clauses()) {
@@ -108,7 +141,7 @@ final class UseLoader {
                 if (name.text().startsWith(Catalogue.PREFIX)) {
                     useCatalogue(name, report);
                 } else {
-                    useFile(name, report);
+                    useFile(name, false, report);
                 }
             }
         }
@@ -119,7 +152,7 @@ final class UseLoader {
         TradeName species = TradeName.isAcceptable(wanted) ? TradeName.of(wanted) : TradeName.of("such species");
         Catalogue.text(species)
                 .ifPresentOrElse(
-                        text -> follow(text, name, report), () -> refuse(notInCatalogue(species, name, report)));
+                        text -> follow(text, name, false, report), () -> refuse(notInCatalogue(species, name, report)));
     }
 
     private static Diagnostic notInCatalogue(TradeName species, Clause.Text name, FileReport report) {
@@ -135,10 +168,10 @@ final class UseLoader {
         return Catalogue.species().stream().map(TradeName::text).toList();
     }
 
-    private void useFile(Clause.Text name, FileReport report) {
+    private void useFile(Clause.Text name, boolean mayRevise, FileReport report) {
         Found answer = sources.find(name.text(), report.text().name());
         if (answer instanceof Found.Text text) {
-            follow(text.text(), name, report);
+            follow(text.text(), name, mayRevise, report);
         } else if (answer instanceof Found.Refused refused) {
             refuse(refusal(refused, name, report));
         }
@@ -149,7 +182,7 @@ final class UseLoader {
         found.accept(finding);
     }
 
-    private void follow(SourceText text, Clause.Text name, FileReport report) {
+    private void follow(SourceText text, Clause.Text name, boolean mayRevise, FileReport report) {
         if (beingRead.contains(text.name())) {
             refuse(report.finding(FileCode.CIRCULAR, name.span())
                     .with("file", name.text())
@@ -166,7 +199,7 @@ final class UseLoader {
                         .with("allowed", limits.files())
                         .help("Put several small files together."));
             } else {
-                read(text);
+                read(text, mayRevise);
             }
         }
     }

@@ -96,7 +96,7 @@ public final class Clauses {
     public void finish() {
         for (Clause clause : left) {
             Span span = clause instanceof Clause.Arrow arrow ? arrow.stream().span() : clause.span();
-            String written = report.text().slice(span);
+            String written = report.slice(span);
             Diagnostic finding = report.finding(MeaningCode.MISPLACED_CLAUSE, span)
                     .with("clause", written)
                     .with("line", line.keyword().word());

@@ -48,7 +48,11 @@ public enum MeaningCode implements Code {
     /** Not a whole number. */
     NOT_A_COUNT("G0408", "not-a-count", "{number} is not a whole number from {least} to {most}."),
     /** A spread where limits are wanted. */
-    NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight.");
+    NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight."),
+    /** No such day. */
+    NOT_A_DATE("G0412", "not-a-date", "{found} is not a date."),
+    /** Not a number of days. */
+    NOT_DAYS("G0413", "not-days", "{found} is not a number of whole days from 1 to {most}.");
 
     private final Kind kind;
 

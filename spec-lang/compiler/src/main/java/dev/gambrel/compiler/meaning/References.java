@@ -14,9 +14,12 @@ public final class References {
     public static Optional<Reference> read(Located located) {
         Clauses clauses = new Clauses(located);
         Optional<Clause.Item> item = clauses.one(Clause.Item.class, "a number");
+        String but = clauses.one(Clause.But.class, "in what it differs")
+                .map(Clause.But::words)
+                .orElse("");
         List<TradeName> sources = Citations.take(clauses);
         clauses.finish();
         return item.filter(i -> !located.line().names().isEmpty())
-                .map(i -> new Reference(located.line().names().get(0).text(), i.number(), i.edition(), sources));
+                .map(i -> new Reference(located.line().names().get(0).text(), i.number(), i.edition(), but, sources));
     }
 }

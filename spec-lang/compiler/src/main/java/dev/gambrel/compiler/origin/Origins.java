@@ -35,7 +35,7 @@ public final class Origins {
      */
     public Origins(CutTree tree, WrittenLines lines) {
         this.lines = lines;
-        this.citing = new Citing(tree);
+        this.citing = new Citing(tree, lines);
         this.parts = new PartLines(lines.parts());
         this.species = SpeciesOrigins.of(tree, lines.all(Keyword.SPECIES_LINE), citing);
     }

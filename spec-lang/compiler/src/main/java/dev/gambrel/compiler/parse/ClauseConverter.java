@@ -87,6 +87,10 @@ final class ClauseConverter {
         } else if (clause instanceof RemainderClauseContext c) {
             Name name = names.name(c.name());
             clauses.add(new Clause.Remainder(name, name.span()));
+        } else if (clause instanceof DifferenceClauseContext c) {
+            clauses.add(new Clause.Difference(names.name(c.name()), span));
+        } else if (clause instanceof OnlyFromClauseContext c) {
+            clauses.add(new Clause.OnlyFrom(names.name(c.name()), span));
         } else if (clause instanceof LossClauseContext c) {
             List<Figure> figure = whole.of(c.figure()) ? List.of(figures.figure(c.figure())) : List.of();
             clauses.add(new Clause.Loss(names.name(c.name()), figure, span));
@@ -104,6 +108,16 @@ final class ClauseConverter {
             clauses.add(new Clause.Kind(kind(c), span));
         } else if (clause instanceof BetweenClauseContext c) {
             clauses.add(new Clause.Between(figures.amount(c.quantity(0)), figures.amount(c.quantity(1)), span));
+        } else if (clause instanceof ReplacesClauseContext c) {
+            clauses.add(new Clause.Replaces(c.NUMBER().getText(), span));
+        } else if (clause instanceof InForceClauseContext c) {
+            clauses.add(new Clause.InForce(names.slice(offsets.of(c.date())), span));
+        } else if (clause instanceof HangingClauseContext c) {
+            clauses.add(new Clause.Hanging(figures.figure(c.daily()), figures.amount(c.quantity()), span));
+        } else if (clause instanceof ButClauseContext c) {
+            clauses.add(new Clause.But(NameConverter.unquoted(c.STRING().getText()), span));
+        } else if (clause instanceof BecauseClauseContext c) {
+            clauses.add(new Clause.Because(NameConverter.unquoted(c.STRING().getText()), span));
         } else if (clause instanceof SourceKindClauseContext c) {
             clauses.add(new Clause.Citation(
                     sourceKind(c), NameConverter.unquoted(c.STRING().getText()), span));

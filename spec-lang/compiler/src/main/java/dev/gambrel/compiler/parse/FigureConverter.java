@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.internal.grammar.GambrelParser.DailyContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FigureContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.NumberContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.QuantityContext;
@@ -37,14 +38,23 @@ final class FigureConverter {
     }
 
     Figure figure(FigureContext context) {
-        List<QuantityContext> quantities = context.quantity();
-        Figure.More more = new Figure.More.Nothing();
-        if (quantities.size() > 1) {
-            Amount second = amount(quantities.get(1));
-            more = context.PLUS_MINUS() != null ? new Figure.More.PlusMinus(second) : new Figure.More.UpTo(second);
-        }
         List<Name> of = context.name() == null ? List.of() : List.of(names.name(context.name()));
-        return new Figure(amount(quantities.get(0)), more, of, offsets.of(context));
+        Figure.More more = more(context.quantity(), context.PLUS_MINUS() != null);
+        return new Figure(amount(context.quantity(0)), more, of, offsets.of(context));
+    }
+
+    /** What is lost in a day: a figure that is a share of nothing but that day's weight. */
+    Figure figure(DailyContext context) {
+        Figure.More more = more(context.quantity(), context.PLUS_MINUS() != null);
+        return new Figure(amount(context.quantity(0)), more, List.of(), offsets.of(context));
+    }
+
+    private Figure.More more(List<QuantityContext> quantities, boolean spread) {
+        if (quantities.size() < 2) {
+            return new Figure.More.Nothing();
+        }
+        Amount second = amount(quantities.get(1));
+        return spread ? new Figure.More.PlusMinus(second) : new Figure.More.UpTo(second);
     }
 
     Amount amount(QuantityContext context) {

@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.source.Texts;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Fix;
@@ -10,20 +11,41 @@ import dev.gambrel.text.TradeName;
 import java.util.function.Consumer;
 
 /**
- * Findings about one text.
+ * Findings about one text among those of a compilation.
  *
+ * @param texts all texts, in which spans are counted
  * @param text the text
+ * @param start where it begins among them
  * @param found takes each finding
  */
-public record FileReport(SourceText text, Consumer<Diagnostic> found) {
+public record FileReport(Texts texts, SourceText text, int start, Consumer<Diagnostic> found) {
     /**
-     * A place in the text.
+     * A place in this or another text of the compilation.
      *
      * @param span the characters
      * @return the place
      */
     public Place.InText at(Span span) {
-        return new Place.InText(text, span);
+        return texts.at(span);
+    }
+
+    /**
+     * The characters of a span in this or another text of the compilation.
+     *
+     * @param span the characters
+     * @return as written
+     */
+    public String slice(Span span) {
+        return texts.slice(span);
+    }
+
+    /**
+     * Where the text begins, for what is said of it as a whole.
+     *
+     * @return a bare position
+     */
+    public Span beginning() {
+        return new Span(start, start);
     }
 
     /**

@@ -39,6 +39,8 @@ final class LineConverter {
             return new Line(List.of(), c.NUMBER() == null ? List.of() : List.of(numbers(c.NUMBER(), c.NUMBER())));
         } else if (line instanceof UseLineContext c) {
             return new Line(List.of(), text(c.STRING()));
+        } else if (line instanceof RevisesLineContext c) {
+            return new Line(List.of(), text(c.STRING()));
         } else if (line instanceof NoteLineContext c) {
             return new Line(List.of(), text(c.STRING()));
         } else if (line instanceof SpecificationLineContext c) {
@@ -93,6 +95,9 @@ final class LineConverter {
         if (whole.of(c.name())) {
             Name species = names.name(c.name());
             said.add(new Clause.ForSpecies(species, species.span()));
+        }
+        if (c.tail() != null) {
+            said.addAll(clauses.tail(c.tail()));
         }
         return new Line(List.of(), said);
     }

@@ -2,7 +2,6 @@ package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelParser.NameContext;
 import dev.gambrel.compiler.syntax.Name;
-import dev.gambrel.text.SourceText;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
 
@@ -10,25 +9,23 @@ import dev.gambrel.text.TradeName;
 final class NameConverter {
     private static final TradeName UNREADABLE = TradeName.of("unreadable name");
 
-    private final SourceText text;
     private final Offsets offsets;
     private final FileReport report;
 
-    NameConverter(SourceText text, Offsets offsets, FileReport report) {
-        this.text = text;
+    NameConverter(Offsets offsets, FileReport report) {
         this.offsets = offsets;
         this.report = report;
     }
 
     Name name(NameContext context) {
         Span span = offsets.of(context);
-        String written = context.STRING() != null ? unquoted(context.STRING().getText()) : text.slice(span);
+        String written = context.STRING() != null ? unquoted(context.STRING().getText()) : report.slice(span);
         return name(written, span);
     }
 
     /** The characters as written. */
     String slice(Span span) {
-        return text.slice(span);
+        return report.slice(span);
     }
 
     Name name(String written, Span span) {

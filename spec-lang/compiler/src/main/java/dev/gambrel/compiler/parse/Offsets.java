@@ -4,12 +4,17 @@ import dev.gambrel.text.Span;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 
-/** Turns the code-point indexes of tokens into UTF-16 offsets, which differ after a character such as an emoji. */
+/**
+ * Turns the code-point indexes of tokens into UTF-16 offsets, which differ after a character such as an emoji, counted from
+ * where the text begins among all texts of the compilation.
+ */
 final class Offsets {
+    private final int first;
     private final int[] utf16;
 
     /** Costs nothing for a text without such characters. */
-    Offsets(String text) {
+    Offsets(int first, String text) {
+        this.first = first;
         int codePoints = text.codePointCount(0, text.length());
         this.utf16 = codePoints == text.length() ? new int[0] : map(text, codePoints);
     }
@@ -26,7 +31,7 @@ final class Offsets {
     }
 
     private int at(int codePoint) {
-        return utf16.length == 0 ? codePoint : utf16[codePoint];
+        return first + (utf16.length == 0 ? codePoint : utf16[codePoint]);
     }
 
     Span of(Token token) {

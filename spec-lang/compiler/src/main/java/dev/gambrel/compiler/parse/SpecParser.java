@@ -3,6 +3,7 @@ package dev.gambrel.compiler.parse;
 import dev.gambrel.compiler.internal.grammar.GambrelLexer;
 import dev.gambrel.compiler.internal.grammar.GambrelParser;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FileContext;
+import dev.gambrel.compiler.source.Texts;
 import dev.gambrel.compiler.syntax.SpecFile;
 import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -39,18 +40,31 @@ public final class SpecParser {
     }
 
     /**
-     * Reads one text.
+     * Reads one text by itself.
      *
      * @param text any text
      * @param found takes what cannot be read
      * @return the lines that could be read; those that could only be read in part are marked as damaged
      */
     public SpecFile parse(SourceText text, Consumer<Diagnostic> found) {
-        Offsets offsets = new Offsets(text.text());
-        FileReport report = new FileReport(text, found);
+        return parse(text, new Texts(), found);
+    }
+
+    /**
+     * Reads one text of several.
+     *
+     * @param text any text
+     * @param texts where it is laid down; spans are counted there
+     * @param found takes what cannot be read
+     * @return the lines that could be read; those that could only be read in part are marked as damaged
+     */
+    public SpecFile parse(SourceText text, Texts texts, Consumer<Diagnostic> found) {
+        int start = texts.add(text);
+        Offsets offsets = new Offsets(start, text.text());
+        FileReport report = new FileReport(texts, text, start, found);
         List<? extends Token> words = words(text);
         if (!new SizeGuard(limits, offsets, report).passes(words)) {
-            return new SpecFile(text, List.of());
+            return new SpecFile(text, start, List.of());
         }
         Set<Integer> strayLines = StrayTokens.report(words, offsets, report);
         CommonTokenStream tokens = new CommonTokenStream(new ListTokenSource(LineEnds.complete(words), text.name()));
@@ -58,26 +72,26 @@ public final class SpecParser {
             GambrelParser parser = parser(tokens);
             parser.setErrorHandler(new BailErrorStrategy());
             parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
-            return convert(parser.file(), Set.of(), text, offsets, report);
+            return convert(parser.file(), Set.of(), offsets, report);
         } catch (ParseCancellationException cannotBeReadStraight) {
-            return parseWithRecovery(tokens, strayLines, text, offsets, report);
+            return parseWithRecovery(tokens, strayLines, offsets, report);
         }
     }
 
     private static SpecFile parseWithRecovery(
-            CommonTokenStream tokens, Set<Integer> strayLines, SourceText text, Offsets offsets, FileReport report) {
+            CommonTokenStream tokens, Set<Integer> strayLines, Offsets offsets, FileReport report) {
         tokens.seek(0);
         GambrelParser parser = parser(tokens);
         LineRecovery recovery = new LineRecovery(new SyntaxMessages(offsets, report, strayLines));
         parser.setErrorHandler(recovery);
         FileContext file = parser.file();
-        return convert(file, recovery.damaged(), text, offsets, report);
+        return convert(file, recovery.damaged(), offsets, report);
     }
 
     private static SpecFile convert(
-            FileContext file, Set<ParserRuleContext> damaged, SourceText text, Offsets offsets, FileReport report) {
+            FileContext file, Set<ParserRuleContext> damaged, Offsets offsets, FileReport report) {
         List<Statement> statements = new StatementConverter(offsets, report, damaged).file(file);
-        return new SpecFile(text, statements);
+        return new SpecFile(report.text(), report.start(), statements);
     }
 
     private static List<? extends Token> words(SourceText text) {

@@ -33,7 +33,7 @@ final class StatementConverter {
         this.offsets = offsets;
         this.report = report;
         this.damaged = damaged;
-        this.names = new NameConverter(report.text(), offsets, report);
+        this.names = new NameConverter(offsets, report);
         this.figures = new FigureConverter(offsets, report, names);
         Wholeness whole = new Wholeness(damaged.isEmpty());
         ClauseConverter clauses = new ClauseConverter(offsets, names, figures, whole);

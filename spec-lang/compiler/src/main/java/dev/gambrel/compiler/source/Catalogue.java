@@ -25,6 +25,9 @@ public final class Catalogue {
         Map<TradeName, String> files = new LinkedHashMap<>();
         files.put(TradeName.of("sheep"), "sheep.cuts");
         files.put(TradeName.of("fallow deer"), "fallow-deer.cuts");
+        files.put(TradeName.of("red deer"), "red-deer.cuts");
+        files.put(TradeName.of("pig"), "pig.cuts");
+        files.put(TradeName.of("cattle"), "cattle.cuts");
         return java.util.Collections.unmodifiableMap(files);
     }
 

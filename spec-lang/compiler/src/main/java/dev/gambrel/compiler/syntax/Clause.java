@@ -121,6 +121,31 @@ public sealed interface Clause {
     }
 
     /**
+     * What is lost day by day after a step.
+     *
+     * @param perDay how much each day
+     * @param time for how long
+     * @param span the place
+     */
+    record Hanging(Figure perDay, Amount time, Span span) implements Clause {}
+
+    /**
+     * The cuts that a stream may come from.
+     *
+     * @param cuts their names with "and" between
+     * @param span the place
+     */
+    record OnlyFrom(Name cuts, Span span) implements Clause {}
+
+    /**
+     * In what a cut differs from its reference.
+     *
+     * @param words the words
+     * @param span the place
+     */
+    record But(String words, Span span) implements Clause {}
+
+    /**
      * How sure a source is, and its citation.
      *
      * @param kind how sure
@@ -160,6 +185,38 @@ public sealed interface Clause {
      * @param span the word "gland"
      */
     record GlandMark(Span span) implements Clause {}
+
+    /**
+     * Which part of the same cut gains what this one loses, or loses what it gains.
+     *
+     * @param part the part's name, or "rest"
+     * @param span the place
+     */
+    record Difference(Name part, Span span) implements Clause {}
+
+    /**
+     * The revision that a specification replaces.
+     *
+     * @param number as written
+     * @param span the place
+     */
+    record Replaces(String number, Span span) implements Clause {}
+
+    /**
+     * The day from which a specification holds.
+     *
+     * @param date as written, its parts single-spaced: "2026-10-01" or "1 October 2026"
+     * @param span the place
+     */
+    record InForce(String date, Span span) implements Clause {}
+
+    /**
+     * Why a revision was made.
+     *
+     * @param words the words
+     * @param span the place
+     */
+    record Because(String words, Span span) implements Clause {}
 
     /**
      * Words in quotes.

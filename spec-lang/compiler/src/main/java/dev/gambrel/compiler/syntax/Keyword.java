@@ -13,6 +13,12 @@ import java.util.Optional;
 public enum Keyword {
     /** The version of the language. */
     LANGUAGE_LINE("language", "language 1", FILE),
+    /** Names the file that this one changes. */
+    REVISES_LINE("revises", "revises \"hogget.cuts\"", FILE),
+    /** Lines that a revision adds. */
+    ADD_LINE("add", "add {", FILE, CUT, SPECIES, PIECE),
+    /** A line that a revision leaves out. */
+    OMIT_LINE("omit", "omit NAME, difference to rest", FILE, CUT, SPECIES, PIECE),
     /** Takes in another file or a part of the catalogue. */
     USE_LINE("use", "use \"catalogue:sheep\"", FILE),
     /** What figures rest on. */
@@ -107,10 +113,10 @@ public enum Keyword {
     /**
      * Whether such a line may have braces that hold others.
      *
-     * @return true for a cut, a species and a piece
+     * @return true for a cut, a species, a piece and what is added
      */
     public boolean hasBraces() {
-        return this == CUT_LINE || this == SPECIES_LINE || this == PIECE_LINE;
+        return this == CUT_LINE || this == SPECIES_LINE || this == PIECE_LINE || this == ADD_LINE;
     }
 
     /**

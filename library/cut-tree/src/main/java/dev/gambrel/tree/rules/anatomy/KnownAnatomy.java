@@ -41,7 +41,11 @@ public final class KnownAnatomy implements Rule {
                 Diagnostic finding = Diagnostic.of(TreeCode.UNKNOWN_BONE, site.at(bone, Aspect.NAME))
                         .with("species", inspection.tree().species().name())
                         .with("bone", name);
-                found.accept(Findings.suggest(finding, name, inspection.pieces().boneNames()));
+                found.accept(Findings.suggest(
+                        finding,
+                        name,
+                        inspection.pieces().boneNames(),
+                        inspection.pieces().allBones()));
             }
         }
     }

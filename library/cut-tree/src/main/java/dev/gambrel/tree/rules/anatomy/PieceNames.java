@@ -89,14 +89,16 @@ public final class PieceNames implements Rule {
     private static void checkMeaning(Site site, PieceIndex pieces, Consumer<Diagnostic> found) {
         TradeName name = site.cut().name();
         List<PieceIndex.Known> meanings = pieces.piecesCalled(name);
-        if (meanings.size() > 1) {
+        if (meanings.size() > 1 && site.piece().isEmpty()) {
             Diagnostic finding =
                     Diagnostic.of(TreeCode.AMBIGUOUS_NAME, site.at(Aspect.NAME)).with("name", name);
             for (PieceIndex.Known meaning : meanings) {
                 finding = finding.note(meaning(name, meaning));
             }
-            found.accept(finding.help(
-                    "Write the name of the piece that you mean; until then nothing is known of its bones."));
+            TradeName first = meanings.get(0).piece().name();
+            found.accept(
+                    finding.help("Write the name of the piece that you mean; until then nothing is known of its bones.")
+                            .help("Or keep the name and say which piece it is: cut " + name + ", also " + first));
         }
     }
 

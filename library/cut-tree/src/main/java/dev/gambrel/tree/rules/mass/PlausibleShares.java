@@ -36,7 +36,7 @@ public final class PlausibleShares implements Rule {
         List<BasisStep> steps = inspection.tree().carcass().steps();
         for (int i = 0; i < steps.size(); i++) {
             Place at = new Place.InTree(TreePath.ROOT, Aspect.STEP, i);
-            checkShare(steps.get(i).share(), () -> at, found);
+            steps.get(i).shares().forEach(share -> checkShare(share, () -> at, found));
         }
         List<Stream> streams = inspection.tree().streams();
         for (int i = 0; i < streams.size(); i++) {

@@ -30,14 +30,17 @@ blockHeader
     : CUT name figure? tail
     | SPECIES name tail
     | PIECE name tail
+    | ADD
     ;
 
 // Statements of one line
 simpleStatement
     : LANGUAGE NUMBER                                  # languageLine
     | USE STRING                                       # useLine
+    | REVISES STRING                                   # revisesLine
+    | OMIT name tail                                   # omitLine
     | SOURCE name tail                                 # sourceLine
-    | SPECIFICATION STRING REVISION NUMBER FOR name    # specificationLine
+    | SPECIFICATION STRING REVISION NUMBER FOR name tail # specificationLine
     | CARCASS basis tail                               # carcassLine
     | FROM basis TO basis tail                         # fromLine
     | STREAM name tail                                 # streamLine
@@ -62,7 +65,7 @@ simpleStatement
 
 unknownStatement
     : ~(
-        LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
+        LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
         | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
         | PUBLISHED | ALLOW | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
@@ -87,11 +90,20 @@ clause
     | BETWEEN quantity AND quantity                                      # betweenClause
     | LOSS name figure?                                                  # lossClause
     | (PUBLISHED | MEASURED | JUDGEMENT | MEMORY | COMMON PRACTICE) STRING # sourceKindClause
+    | DIFFERENCE (FROM | TO) name                                        # differenceClause
+    | REPLACES NUMBER                                                    # replacesClause
+    | IN FORCE FROM date                                                 # inForceClause
+    | BECAUSE STRING                                                     # becauseClause
+    | BUT STRING                                                         # butClause
+    | ONLY FROM name                                                     # onlyFromClause
+    | THEN daily (A | PER) DAY FOR quantity                             # hangingClause
     | WORD name?                                                         # wordsClause
     ;
 
 // Figures
 figure: quantity ((PLUS_MINUS | TO) quantity)? (OF name)?;
+
+daily: quantity ((PLUS_MINUS | TO) quantity)?;
 
 quantity: number (unit (number unit?)?)?;
 
@@ -123,16 +135,18 @@ point
 
 itemNumber: NUMBER WORD? | STRING;
 
+date: NUMBER (MINUS NUMBER MINUS NUMBER | WORD NUMBER);
+
 basis: IN? WORD;
 
 // A trade name as spoken: any words, even those of the language, or anything in quotes
 name
     : (
-        WORD | LANGUAGE | USE | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
+        WORD | LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
         | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
-        | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BETWEEN | BONED | BONELESS | BONE_IN | BY
-        | BY_PRODUCT | CHEMICAL | COMMON | EDITION | FAT | FIRST | FOR | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
-        | MOST | OF | OFF | ON | ONE | PART | PER | POINT | PRACTICE | REMAINDER | REVISION | RIB | SALEABLE | THE | TO
+        | PIECE | PUBLISHED | A | ALONG | ALSO | AND | ANY | AT | AVERAGE | BECAUSE | BETWEEN | BONED | BONELESS | BONE_IN | BUT | BY
+        | BY_PRODUCT | CHEMICAL | COMMON | DAY | DIFFERENCE | EDITION | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
+        | MOST | OF | OFF | ON | ONE | ONLY | PART | PER | POINT | PRACTICE | REMAINDER | REPLACES | REVISION | RIB | SALEABLE | THE | THEN | TO
         | TWO | VERTEBRA | VISUAL | WASTE | ALLOW
     )+
     | STRING

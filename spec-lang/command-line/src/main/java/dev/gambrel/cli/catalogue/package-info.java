@@ -1,0 +1,2 @@
+/** The catalogue in print. */
+package dev.gambrel.cli.catalogue;

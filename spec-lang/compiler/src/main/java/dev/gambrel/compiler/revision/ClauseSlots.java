@@ -1,0 +1,83 @@
+package dev.gambrel.compiler.revision;
+
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Name;
+import dev.gambrel.text.Span;
+import dev.gambrel.text.TradeName;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Which clause of the earlier line a clause of the revision takes the place of: the one that says the same kind of thing. */
+final class ClauseSlots {
+    /**
+     * A kind of thing that a line says.
+     *
+     * @param kind the kind of clause
+     * @param which what tells two of a kind apart, such as what a share is of or how a fat limit is judged
+     */
+    private record Slot(Class<?> kind, Object which) {}
+
+    private final TradeName whole;
+    private final Map<Span, Span> earlier;
+
+    /** Of a line under some cut; notes for each new clause the place of the one it replaces. */
+    ClauseSlots(TradeName whole, Map<Span, Span> earlier) {
+        this.whole = whole;
+        this.earlier = earlier;
+    }
+
+    /** The earlier clauses with the new ones in their places; what was not said before comes last. */
+    List<Clause> merge(List<Clause> before, List<Clause> after) {
+        List<Clause> merged = new ArrayList<>(before);
+        Set<Slot> begun = new HashSet<>();
+        for (Clause clause : withoutDifference(after)) {
+            Slot slot = slot(clause);
+            int at = begun.add(slot) ? clear(merged, slot, clause) : -1;
+            merged.add(at < 0 ? merged.size() : at, clause);
+        }
+        return merged;
+    }
+
+    /** What a line says, without who gives way. */
+    static List<Clause> withoutDifference(List<Clause> clauses) {
+        return clauses.stream()
+                .filter(clause -> !(clause instanceof Clause.Difference))
+                .toList();
+    }
+
+    /** Takes out whatever filled a slot, and tells where it stood. */
+    private int clear(List<Clause> merged, Slot slot, Clause by) {
+        int first = -1;
+        for (int i = 0; i < merged.size(); i++) {
+            if (slot(merged.get(i)).equals(slot)) {
+                earlier.putIfAbsent(by.span(), merged.get(i).span());
+                merged.remove(i);
+                first = first < 0 ? i : first;
+                i--;
+            }
+        }
+        return first;
+    }
+
+    private Slot slot(Clause clause) {
+        if (clause instanceof Clause.Figures figures) {
+            return new Slot(Clause.Figures.class, base(figures));
+        } else if (clause instanceof Clause.FatLimit limit) {
+            return new Slot(Clause.FatLimit.class, limit.where());
+        } else if (clause instanceof Clause.Also also) {
+            return new Slot(Clause.Also.class, also.name().text());
+        }
+        return new Slot(clause.getClass(), "");
+    }
+
+    /** A share that names the cut above as its base is the same as one that names none. */
+    private List<TradeName> base(Clause.Figures figures) {
+        return figures.figure().of().stream()
+                .map(Name::text)
+                .filter(base -> !base.equals(whole))
+                .toList();
+    }
+}
