@@ -67,5 +67,15 @@ public enum Aspect {
     /** When a cut is worked in a way: as a rule, a share of the pieces, a condition. */
     CHOICE,
     /** A grade of the carcass. */
-    GRADE
+    GRADE,
+    /** A warning that is allowed; counted over the whole specification. */
+    ALLOWANCE,
+    /** Title and revision of the specification. */
+    TITLE,
+    /** What is on and off the carcass. */
+    DRESSING,
+    /** What it is called elsewhere. */
+    OTHER_NAME,
+    /** Free words. */
+    NOTE
 }

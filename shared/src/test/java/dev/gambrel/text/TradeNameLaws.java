@@ -54,6 +54,11 @@ class TradeNameLaws {
     }
 
     @Example
+    void a_mark_stays_on_its_letter_when_the_iota_below_becomes_a_letter() {
+        assertEquals(TradeName.of("\u1F80\u0302"), TradeName.of("\u1F08\u0302\u0399"));
+    }
+
+    @Example
     void the_order_of_marks_makes_no_difference() {
         assertEquals(TradeName.of("\u0300\u0345"), TradeName.of("\u0345\u0300"));
         assertEquals(TradeName.of("\u1F80\u0302"), TradeName.of("\u1F08\u0302\u0399"));

@@ -5,6 +5,7 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Species;
@@ -19,7 +20,11 @@ final class Unordered {
     static CutTree of(CutTree tree) {
         Carcass carcass = tree.carcass();
         return new CutTree(
-                tree.specification(),
+                new Specification(
+                        tree.specification().title(),
+                        tree.specification().revision(),
+                        tree.specification().standing(),
+                        sorted(tree.specification().allowances())),
                 new Carcass(
                         carcass.basis(),
                         carcass.dressing(),

@@ -30,7 +30,7 @@ final class PartPlaces {
     }
 
     private Span span(Place.InTree tree) {
-        Located part = part(tree);
+        Located part = tree.aspect() == Aspect.ALLOWANCE ? file : part(tree);
         return Stream.concat(routes(tree.aspect()), routes(Aspect.NAME))
                 .flatMap(route -> follow(part, route).stream())
                 .findFirst()
@@ -92,6 +92,11 @@ final class PartPlaces {
             case STEP -> Stream.of("carcass/steps", "carcass");
             case LEAN -> Stream.of("streams");
             case SPECIES -> Stream.of("species");
+            case ALLOWANCE -> Stream.of("specification/allowances");
+            case TITLE -> Stream.of("specification/title");
+            case DRESSING -> Stream.of("carcass/dressing");
+            case OTHER_NAME -> Stream.of("description/otherNames");
+            case NOTE -> Stream.of("description/notes", "notes");
             case CHOICE -> Stream.of("choice");
             case GRADE -> Stream.of("carcass/grades", "carcass");
             default -> benchRoutes(aspect);

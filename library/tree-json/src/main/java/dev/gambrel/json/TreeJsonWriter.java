@@ -1,5 +1,6 @@
 package dev.gambrel.json;
 
+import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
@@ -54,7 +55,15 @@ public final class TreeJsonWriter {
         if (standing.from() instanceof Standing.From.Day from) {
             fields.put("inForceFrom", from.day());
         }
-        return fields.putUnlessEmpty("because", standing.because());
+        return fields.putUnlessEmpty("because", standing.because())
+                .putUnlessEmpty("allowances", specification.allowances(), TreeJsonWriter::allowance);
+    }
+
+    private static Canonical allowance(Allowance allowance) {
+        return Canonical.fields()
+                .putUnlessEmpty("path", allowance.path().names())
+                .put("finding", allowance.finding())
+                .put("reason", allowance.reason());
     }
 
     private static Canonical carcass(Carcass carcass) {

@@ -1,6 +1,8 @@
 package dev.gambrel.json;
 
+import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
@@ -77,7 +79,8 @@ final class TreeReader {
                 new Standing(
                         in.optional("replaces", 0, Readings::count),
                         in.optional("inForceFrom", new Standing.From.NotStated(), TreeReader::inForceFrom),
-                        in.optional("because", "", Readings::text)));
+                        in.optional("because", "", Readings::text)),
+                in.list("allowances", Readings.object(TreeReader::allowance)));
     }
 
     private static Standing.From inForceFrom(Located value, Findings findings) {
@@ -93,6 +96,13 @@ final class TreeReader {
             Readings.wrongType(value, findings, "a day such as \"2026-10-01\"");
         }
         return new Standing.From.NotStated();
+    }
+
+    private static Allowance allowance(ObjectReader in) {
+        return new Allowance(
+                new TreePath(in.list("path", Readings::name)),
+                in.need("finding", "the warning by its number or name", Readings::text),
+                in.need("reason", "why it is allowed", Readings::text));
     }
 
     private static Carcass carcass(ObjectReader in) {

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.allowance.AllowanceCode;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
@@ -58,6 +60,21 @@ class PartPlacesTest {
         TreePath shank = TreePath.ROOT.then(TradeName.of("shank"));
         Place.Written second = (Place.Written) places.written(new Place.InTree(shank, Aspect.NAME, 1));
         assertEquals("\"Shank\"", two.slice(second.text().span()));
+    }
+
+    @Test
+    void what_is_allowed_is_found_by_its_number_whatever_it_is_allowed_for() throws Refused {
+        String allowing = Fixtures.marramHogget()
+                .replaceFirst(
+                        "\"revision\": 3",
+                        "\"revision\": 3, \"allowances\": ["
+                                + "{\"path\": [\"leg\"], \"finding\": \"pair-unsaid\", \"reason\": \"as agreed\"}]");
+        Diagnostic finding = TreeJsonReader.read(new SourceText("hogget.json", allowing), Limits.DEFAULT)
+                .diagnostics()
+                .get(0);
+        assertEquals(AllowanceCode.UNUSED_ALLOWANCE, finding.code());
+        Place.InText in = ((Place.Written) finding.place()).text();
+        assertTrue(in.text().slice(in.span()).startsWith("{\"path\": [\"leg\"], \"finding\": \"pair-unsaid\""));
     }
 
     @Test

@@ -77,7 +77,8 @@ class TreeJsonReaderTest {
     @Test
     void an_unknown_field_like_no_other_is_told_with_all_that_are_known() {
         assertEquals(
-                List.of("Known here: \"title\", \"revision\", \"replaces\", \"inForceFrom\", \"because\"."),
+                List.of(
+                        "Known here: \"title\", \"revision\", \"replaces\", \"inForceFrom\", \"because\", \"allowances\"."),
                 Fixtures.read(smallest("\"revision\": 3", "\"revision\": 3, \"butcher\": 1"))
                         .diagnostics()
                         .get(0)

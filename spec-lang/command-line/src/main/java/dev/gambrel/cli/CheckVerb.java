@@ -4,6 +4,7 @@ import dev.gambrel.cli.json.DiagnosticJson;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.diagnostic.Visible;
+import dev.gambrel.tree.allowance.AllowedWarning;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,6 +32,9 @@ final class CheckVerb implements Verb {
         spec.addOption(OptionSpec.builder("--all")
                 .description("Print all findings, not only the first 50.")
                 .build());
+        spec.addOption(OptionSpec.builder("--allowed")
+                .description("Print what is allowed too, each with the reason.")
+                .build());
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("FILE")
                 .arity("1..*")
@@ -45,15 +49,19 @@ final class CheckVerb implements Verb {
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
         String[] files = parsed.matchedPositionalValue(0, new String[0]);
         return parsed.hasMatchedOption("--json")
-                ? checkAsJson(files, terminal)
-                : checkAsText(files, parsed.hasMatchedOption("--all"), terminal);
+                ? checkAsJson(files, parsed, terminal)
+                : checkAsText(files, parsed, terminal);
     }
 
-    private static ExitStatus checkAsText(String[] files, boolean all, Terminal terminal) {
+    private static ExitStatus checkAsText(String[] files, ParseResult parsed, Terminal terminal) {
+        boolean all = parsed.hasMatchedOption("--all");
         ExitStatus status = ExitStatus.FINE;
         for (String file : files) {
             Result<SpecFileReader.Read> result = SpecFileReader.read(file);
             FindingsPrinter.print(result.diagnostics(), terminal.out(), terminal.colour(), all);
+            if (parsed.hasMatchedOption("--allowed")) {
+                FindingsPrinter.printAllowed(allowed(result), terminal.out(), terminal.colour(), all);
+            }
             terminal.out()
                     .print(result.value()
                             .map(read -> Summary.of(read, result.diagnostics()))
@@ -66,12 +74,21 @@ final class CheckVerb implements Verb {
         return status;
     }
 
-    private static ExitStatus checkAsJson(String[] files, Terminal terminal) {
+    private static List<AllowedWarning> allowed(Result<SpecFileReader.Read> result) {
+        return result.value().map(SpecFileReader.Read::allowed).orElse(List.of());
+    }
+
+    private static ExitStatus checkAsJson(String[] files, ParseResult parsed, Terminal terminal) {
         List<Diagnostic> findings = new ArrayList<>();
+        List<AllowedWarning> allowed = new ArrayList<>();
         for (String file : files) {
-            findings.addAll(SpecFileReader.read(file).diagnostics());
+            Result<SpecFileReader.Read> result = SpecFileReader.read(file);
+            findings.addAll(result.diagnostics());
+            if (parsed.hasMatchedOption("--allowed")) {
+                allowed.addAll(allowed(result));
+            }
         }
-        terminal.out().print(DiagnosticJson.write(findings));
+        terminal.out().print(DiagnosticJson.write(findings, allowed));
         return ExitStatus.of(findings);
     }
 }

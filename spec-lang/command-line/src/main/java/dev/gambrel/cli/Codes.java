@@ -8,6 +8,7 @@ import dev.gambrel.compiler.revision.RevisionCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
+import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.tree.rules.choice.ChoiceCode;
@@ -37,6 +38,7 @@ public final class Codes {
                         TreeCode.values(),
                         BenchCode.values(),
                         ChoiceCode.values(),
+                        AllowanceCode.values(),
                         JsonCode.values(),
                         YieldCode.values(),
                         WorkingCode.values())

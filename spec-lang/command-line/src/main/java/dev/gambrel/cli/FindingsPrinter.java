@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.PlainReport;
 import dev.gambrel.diagnostic.Severity;
 import dev.gambrel.limits.Limits;
+import dev.gambrel.tree.allowance.AllowedWarning;
 import java.io.PrintStream;
 import java.util.List;
 
@@ -14,6 +15,30 @@ final class FindingsPrinter {
     static void print(List<Diagnostic> findings, PrintStream to, boolean colour, boolean all) {
         PlainReport report = new PlainReport(colour ? PlainReport.Paint.ANSI : PlainReport.Paint.NONE);
         to.print(report.print(findings, all ? Integer.MAX_VALUE : Limits.DEFAULT.shown()));
+    }
+
+    /** What is allowed, each with its reason. */
+    static void printAllowed(List<AllowedWarning> allowed, PrintStream to, boolean colour, boolean all) {
+        if (!allowed.isEmpty()) {
+            to.println("Allowed with a reason:\n");
+            List<Diagnostic> findings =
+                    allowed.stream().map(FindingsPrinter::withReason).toList();
+            print(findings, to, colour, all);
+        }
+    }
+
+    /** What to do about it has been done. */
+    private static Diagnostic withReason(AllowedWarning warning) {
+        Diagnostic found = warning.finding();
+        return new Diagnostic(
+                        found.code(),
+                        found.arguments(),
+                        found.place(),
+                        found.related(),
+                        found.notes(),
+                        List.of(),
+                        List.of())
+                .note("Allowed, since: " + warning.allowance().reason());
     }
 
     /** "2 errors, 1 warning", or "none". */

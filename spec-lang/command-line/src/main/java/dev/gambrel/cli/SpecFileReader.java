@@ -1,6 +1,8 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.compiler.Compilation;
 import dev.gambrel.compiler.SpecCompiler;
+import dev.gambrel.compiler.origin.Origins;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
@@ -8,6 +10,8 @@ import dev.gambrel.diagnostic.Result;
 import dev.gambrel.json.TreeJsonReader;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.allowance.AllowedWarning;
+import dev.gambrel.tree.rules.TreeRules;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -18,12 +22,13 @@ import java.util.List;
 /** Reads a tree from a specification, or from JSON where the file's name ends in {@code .json}. */
 final class SpecFileReader {
     /**
-     * A tree and how many files it was read from.
+     * A tree, how many files it was read from, and what was found but is allowed.
      *
      * @param tree the tree
      * @param files how many files
+     * @param allowed warnings that are not among the findings
      */
-    record Read(CutTree tree, int files) {}
+    record Read(CutTree tree, int files, List<AllowedWarning> allowed) {}
 
     private SpecFileReader() {}
 
@@ -31,10 +36,25 @@ final class SpecFileReader {
         Path path = path(file);
         if (file.endsWith(".json")) {
             Result<CutTree> result = readJson(path);
-            return new Result<>(result.value().map(tree -> new Read(tree, 1)), result.diagnostics());
+            return new Result<>(
+                    result.value().map(tree -> new Read(tree, 1, TreeRules.allowed(tree))), result.diagnostics());
         }
         var result = new SpecCompiler().compile(path);
-        return new Result<>(result.value().map(c -> new Read(c.tree(), c.texts().size())), result.diagnostics());
+        return new Result<>(result.value().map(SpecFileReader::written), result.diagnostics());
+    }
+
+    private static Read written(Compilation compilation) {
+        List<AllowedWarning> allowed = TreeRules.allowed(compilation.tree());
+        return new Read(
+                compilation.tree(),
+                compilation.texts().size(),
+                allowed.isEmpty() ? allowed : placed(allowed, compilation.origins()));
+    }
+
+    private static List<AllowedWarning> placed(List<AllowedWarning> allowed, Origins origins) {
+        return allowed.stream()
+                .map(warning -> new AllowedWarning(warning.finding().at(origins::written), warning.allowance()))
+                .toList();
     }
 
     static Path path(String file) {

@@ -45,7 +45,12 @@ final class Summary {
         String files = read.files() == 1 ? "1 file" : read.files() + " files";
         return "Checked: " + parts(parts) + " parts on " + (1 + levels(parts)) + " levels, the carcass counted, in "
                 + files + ": shares and their spreads, bones in\nand out, landmarks, glands, where every gram goes, "
-                + "published figures. Findings: " + FindingsPrinter.count(findings) + ".\n";
+                + "published figures. Findings: " + FindingsPrinter.count(findings) + allowed(read) + ".\n";
+    }
+
+    private static String allowed(SpecFileReader.Read read) {
+        int count = read.allowed().size();
+        return count == 0 ? "" : "; allowed with a reason: " + count + (count == 1 ? " warning" : " warnings");
     }
 
     private static int parts(List<Part> parts) {

@@ -18,6 +18,7 @@ final class Verbs {
             case CheckVerb.NAME -> Optional.of(new CheckVerb());
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
+            case OriginVerb.NAME -> Optional.of(new OriginVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
             case FormatVerb.NAME -> Optional.of(new FormatVerb());
             case ExplainVerb.NAME -> Optional.of(new ExplainVerb());
@@ -31,6 +32,7 @@ final class Verbs {
                 CheckVerb.NAME,
                 YieldVerb.NAME,
                 TreeVerb.NAME,
+                OriginVerb.NAME,
                 FormatVerb.NAME,
                 CatalogueVerb.NAME,
                 ExplainVerb.NAME,

@@ -83,6 +83,19 @@ class CheckAsJsonTest {
     }
 
     @Test
+    void a_warning_that_is_allowed_stands_last_with_its_reason_if_wanted() {
+        String allowed = Run.HOGGET
+                .replace("per carcass", "per carcass {\n  allow lone-spread \"the loin is what the leg leaves\"\n}")
+                .replace("rest -> mince", "cut loin 67.0 %");
+        assertEquals(List.of(), findings(allowed));
+        Run run = Run.of("check", "--json", "--allowed", Run.write(folder, "hogget.cuts", allowed));
+        Map<?, ?> finding = (Map<?, ?>) ((List<?>) Json.parse(run.out())).get(0);
+        assertEquals("lone-spread", finding.get("slug"));
+        assertEquals("the loin is what the leg leaves", finding.get("allowed"));
+        assertEquals(number(7), ((Map<?, ?>) finding.get("place")).get("line"));
+    }
+
+    @Test
     void a_file_that_cannot_be_read_is_a_finding_in_json_too() {
         Run run = Run.of("check", "--json", folder.resolve("none.cuts").toString());
         assertEquals(ExitStatus.COULD_NOT, run.status());

@@ -16,6 +16,9 @@ class CheckVerbTest {
     private static final String OPEN = Run.HOGGET.replace("rest -> mince", "cut loin 12 %");
     private static final String LONE = Run.HOGGET.replace("rest -> mince", "cut loin 67.0 %");
 
+    private static final String ALLOWED =
+            LONE.replace("per carcass", "per carcass {\n  allow lone-spread \"the loin is what the leg leaves\"\n}");
+
     private static final String LOINS = IntStream.rangeClosed(1, 60)
             .mapToObj(i -> "cut loin " + "x".repeat(i) + " 5 kg\n")
             .collect(Collectors.joining());
@@ -65,6 +68,30 @@ class CheckVerbTest {
         assertEquals(ExitStatus.FINE, run.status());
         assertTrue(run.out().startsWith("warning G0505 (lone-spread)"));
         assertTrue(run.out().endsWith(": 1 warning.\n"));
+    }
+
+    @Test
+    void a_warning_that_is_allowed_is_counted_and_shown_if_wanted() {
+        String allowed = Run.write(folder, "allowed.cuts", ALLOWED);
+        Run run = Run.of("check", allowed);
+        assertTrue(run.out().startsWith("Marram hogget, revision 3"));
+        assertTrue(run.out().endsWith("Findings: none; allowed with a reason: 1 warning.\n"), run.out());
+        String shown = Run.of("check", "--allowed", allowed).out();
+        assertTrue(
+                shown.startsWith(
+                        "Allowed with a reason:\n\nwarning G0505 (lone-spread) in allowed.cuts, line 7, leg\n"),
+                shown);
+        assertTrue(shown.contains("\n  Allowed, since: the loin is what the leg leaves\n"), shown);
+        assertFalse(shown.contains("→"), "nothing is left to do about it");
+    }
+
+    @Test
+    void a_warning_that_is_allowed_in_a_tree_of_json_is_shown_too() {
+        String allowed = Run.write(folder, "allowed.cuts", ALLOWED);
+        String json = Run.write(folder, "allowed.json", Run.of("tree", allowed).out());
+        assertTrue(Run.of("check", "--allowed", json)
+                .out()
+                .startsWith("Allowed with a reason:\n\nwarning G0505 (lone-spread) at leg\n"));
     }
 
     @Test

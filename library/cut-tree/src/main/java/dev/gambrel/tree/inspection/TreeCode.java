@@ -186,7 +186,7 @@ public enum TreeCode implements Code {
     /** A stream that comes from a cut that is not made. */
     NO_SUCH_CUT(
             "G0708",
-            "no-such-cut",
+            "cut-not-made",
             Severity.ERROR,
             "The stream {stream} is to come from {cut}, and no such cut is made."),
 

@@ -3,9 +3,12 @@ package dev.gambrel.tree.rules;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.FirstFindings;
 import dev.gambrel.diagnostic.Place;
+import dev.gambrel.diagnostic.Result;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.allowance.Allowances;
+import dev.gambrel.tree.allowance.AllowedWarning;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.TreeCode;
@@ -104,9 +107,34 @@ public final class TreeRules {
             return size;
         }
         FirstFindings found = new FirstFindings();
-        Inspection inspection = Inspection.of(tree, inDoubt);
-        RULES.forEach(rule -> rule.check(inspection, found));
+        Allowances allowances = new Allowances(tree);
+        ask(Inspection.of(tree, inDoubt), allowances, found);
+        if (inDoubt.isEmpty() && !Result.hasError(found.list())) {
+            allowances.unused(found.list(), found);
+        }
         return withoutEchoes(found.list());
+    }
+
+    /**
+     * The warnings that {@link #check} does not list, because the specification allows them.
+     *
+     * <p>Asks the rules anew where anything is allowed: O(nodes).
+     *
+     * @param tree a tree that keeps the rules
+     * @return each with what allows it, the first 1,000
+     */
+    public static List<AllowedWarning> allowed(CutTree tree) {
+        if (tree.specification().allowances().isEmpty()) {
+            return List.of();
+        }
+        Allowances allowances = new Allowances(tree);
+        ask(Inspection.of(tree, Set.of()), allowances, new FirstFindings());
+        return allowances.allowed();
+    }
+
+    private static void ask(Inspection inspection, Allowances allowances, FirstFindings found) {
+        allowances.check(found);
+        RULES.forEach(rule -> rule.check(inspection, allowances.before(found)));
     }
 
     /** Of two parts of one name only that is told, since their address shows the first. */

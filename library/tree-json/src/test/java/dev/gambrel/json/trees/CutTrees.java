@@ -1,13 +1,17 @@
 package dev.gambrel.json.trees;
 
+import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Dimension;
+import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
+import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
+import java.time.LocalDate;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -34,7 +38,21 @@ public final class CutTrees {
     }
 
     private static Arbitrary<Specification> specifications() {
-        return Combinators.combine(Words.free(), Figures.counts()).as(Specification::new);
+        Arbitrary<Allowance> allowances = Combinators.combine(
+                        Words.nameLists().map(TreePath::new), Words.free(), Words.free())
+                .as(Allowance::new);
+        return Combinators.combine(Words.free(), Figures.counts(), standings(), Words.few(allowances))
+                .as(Specification::new);
+    }
+
+    private static Arbitrary<Standing> standings() {
+        Arbitrary<Standing.From> days = Arbitraries.longs()
+                .between(0, 60_000)
+                .map(LocalDate::ofEpochDay)
+                .map(Standing.From.Day::new);
+        Arbitrary<Standing.From> from = Arbitraries.oneOf(Arbitraries.just(new Standing.From.NotStated()), days);
+        return Combinators.combine(Arbitraries.integers().between(0, 99), from, Words.free())
+                .as(Standing::new);
     }
 
     private static Arbitrary<Carcass> carcasses() {

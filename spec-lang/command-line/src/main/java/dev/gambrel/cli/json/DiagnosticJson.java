@@ -8,6 +8,7 @@ import dev.gambrel.diagnostic.Label;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.text.Position;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.allowance.AllowedWarning;
 import java.io.IOException;
 import java.util.List;
 
@@ -25,17 +26,35 @@ public final class DiagnosticJson {
      * @return a JSON array, ended by a line feed
      */
     public static String write(List<Diagnostic> findings) {
+        return write(findings, List.of());
+    }
+
+    /**
+     * Writes findings, and after them those that are allowed, which have a field {@code allowed} with the reason.
+     *
+     * @param findings in the order in which they shall stand
+     * @param allowed what is allowed, in the order in which it shall stand
+     * @return a JSON array, ended by a line feed
+     */
+    public static String write(List<Diagnostic> findings, List<AllowedWarning> allowed) {
         return Canonical.text(json -> {
             json.writeStartArray();
             for (Diagnostic finding : findings) {
+                json.writeStartObject();
                 finding(json, finding);
+                json.writeEndObject();
+            }
+            for (AllowedWarning warning : allowed) {
+                json.writeStartObject();
+                finding(json, warning.finding());
+                json.writeStringField("allowed", warning.allowance().reason());
+                json.writeEndObject();
             }
             json.writeEndArray();
         });
     }
 
     private static void finding(JsonGenerator json, Diagnostic finding) throws IOException {
-        json.writeStartObject();
         json.writeStringField("code", finding.code().id());
         json.writeStringField("slug", finding.code().slug());
         json.writeStringField("severity", finding.severity().word());
@@ -51,7 +70,6 @@ public final class DiagnosticJson {
         strings(json, "notes", finding.notes());
         strings(json, "help", finding.help());
         fixes(json, finding.fixes());
-        json.writeEndObject();
     }
 
     private static void argument(JsonGenerator json, Argument argument) throws IOException {

@@ -5,6 +5,8 @@ import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
+import dev.gambrel.diagnostic.Result;
+import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.tree.rules.choice.ChoiceCode;
 import java.util.HashSet;
@@ -37,7 +39,11 @@ final class Consequences {
     }
 
     List<Diagnostic> without(List<Diagnostic> meaning) {
-        return meaning.stream().filter(finding -> !follows(finding)).toList();
+        boolean sound = unreadLines.isEmpty() && !Result.hasError(meaning);
+        return meaning.stream()
+                .filter(finding -> !follows(finding))
+                .filter(finding -> sound || finding.code() != AllowanceCode.UNUSED_ALLOWANCE)
+                .toList();
     }
 
     private boolean follows(Diagnostic finding) {

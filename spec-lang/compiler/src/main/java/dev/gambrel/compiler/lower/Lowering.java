@@ -1,5 +1,7 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.origin.Origins;
+import dev.gambrel.compiler.origin.WrittenLines;
 import dev.gambrel.compiler.parse.SpecParser;
 import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.revision.Revisions;
@@ -16,10 +18,26 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.rules.TreeRules;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
 
 /** From a text to a tree that keeps every rule, or to findings. */
 public final class Lowering {
+    /**
+     * Makes an answer of a specification that was read without error.
+     *
+     * @param <T> the kind of answer
+     */
+    public interface Answer<T> {
+        /**
+         * Makes it.
+         *
+         * @param tree the tree
+         * @param texts all texts that it was read from
+         * @param lines the lines that the tree was made from
+         * @return the answer
+         */
+        T of(CutTree tree, List<SourceText> texts, WrittenLines lines);
+    }
+
     private Lowering() {}
 
     /**
@@ -28,12 +46,11 @@ public final class Lowering {
      * @param text the specification
      * @param sources where the files that it uses are found
      * @param limits how much is taken
-     * @param whenSound makes the answer from the tree and all texts that it was read from
+     * @param whenSound makes the answer
      * @param <T> the kind of answer
      * @return the answer, or what is wrong
      */
-    public static <T> Result<T> compile(
-            SourceText text, Sources sources, Limits limits, BiFunction<CutTree, List<SourceText>, T> whenSound) {
+    public static <T> Result<T> compile(SourceText text, Sources sources, Limits limits, Answer<T> whenSound) {
         FirstFindings reading = new FirstFindings();
         UseLoader loader = new UseLoader(new SpecParser(limits), sources, limits, reading);
         List<SpecFile> files = loader.load(text);
@@ -50,12 +67,14 @@ public final class Lowering {
         CutTree tree = lowering.tree();
         List<Diagnostic> broken = TreeRules.check(tree, limits, doubt.paths());
         if (!broken.isEmpty()) {
-            Origins origins = new Origins(program, lowering.stepLines());
+            Origins origins = new Origins(tree, lowering.lines(revised.earlier()));
             broken.forEach(finding -> meaning.accept(finding.at(origins::written)));
         }
         found.addAll(new Consequences(found, program, loader.isIncomplete()).without(meaning.list()));
         List<Diagnostic> sorted = FindingOrder.sort(found, texts);
-        return Result.hasError(sorted) ? Result.failed(sorted) : Result.of(whenSound.apply(tree, texts), sorted);
+        return Result.hasError(sorted)
+                ? Result.failed(sorted)
+                : Result.of(whenSound.of(tree, texts, lowering.lines(revised.earlier())), sorted);
     }
 
     /** A file that was not read at all: nothing can be said of what it means. */

@@ -46,9 +46,7 @@ final class PartLowering {
 
     /** The name that a line declares; a line too damaged to have one gets its keyword. */
     static TradeName name(Declaration line) {
-        return line.names().isEmpty()
-                ? TradeName.of(line.keyword().word())
-                : line.names().get(0).text();
+        return line.name();
     }
 
     static Home home(Clauses clauses, Home otherwise) {

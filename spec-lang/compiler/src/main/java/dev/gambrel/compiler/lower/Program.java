@@ -58,6 +58,11 @@ final class Program {
         return main;
     }
 
+    /** All lines at the top. */
+    Map<Keyword, List<Located>> lines() {
+        return lines;
+    }
+
     List<Located> all(Keyword keyword) {
         return lines.getOrDefault(keyword, List.of());
     }

@@ -6,6 +6,7 @@ import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.meaning.Notes;
+import dev.gambrel.compiler.origin.WrittenLines;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.source.Catalogue;
 import dev.gambrel.compiler.syntax.Clause;
@@ -42,10 +43,12 @@ final class TreeLowering {
     private final Program program;
     private final Doubt doubt;
     private final List<Located> steps = new ArrayList<>();
+    private final AllowanceLowering allowances;
 
     TreeLowering(Program program, Doubt doubt) {
         this.program = program;
         this.doubt = doubt;
+        this.allowances = new AllowanceLowering(program);
     }
 
     CutTree tree() {
@@ -62,16 +65,16 @@ final class TreeLowering {
                 notes());
     }
 
-    /** The lines that became steps between bases, in the order of the tree's steps. */
-    List<Located> stepLines() {
-        return steps;
+    /** The lines that the tree was made from, with the places of clauses that a revision replaced. */
+    WrittenLines lines(Map<Span, Span> earlier) {
+        return new WrittenLines(program.lines(), program.parts(), steps, allowances.lines(), earlier);
     }
 
     private Specification noSpecification() {
         FileReport main = program.main();
         main.add(main.finding(MeaningCode.NO_SPECIFICATION, main.beginning())
                 .help("Write a line such as: specification \"House hogget\" revision 1 for sheep"));
-        return new Specification("", 1);
+        return new Specification("", 1, Standing.NOT_STATED, allowances.allowances());
     }
 
     private Specification specification(Located located) {
@@ -86,7 +89,7 @@ final class TreeLowering {
         clauses.all(Clause.ForSpecies.class);
         Standing standing = standing(clauses, located.report());
         clauses.finish();
-        return new Specification(title, revision, standing);
+        return new Specification(title, revision, standing, allowances.allowances());
     }
 
     private static Standing standing(Clauses clauses, FileReport report) {

@@ -2,6 +2,7 @@ package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelParser;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.*;
+import dev.gambrel.compiler.internal.grammar.GambrelParser.AllowLineContext;
 import dev.gambrel.compiler.parse.StatementConverter.Line;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Name;
@@ -55,6 +56,8 @@ final class LineConverter {
             return trim(c);
         } else if (line instanceof SquareLineContext c) {
             return square(c);
+        } else if (line instanceof AllowLineContext c) {
+            return plain(c, text(c.STRING()));
         } else if (line instanceof VertebraeLineContext c) {
             return plain(c, region(c.WORD()));
         } else if (line instanceof PortionLineContext c) {

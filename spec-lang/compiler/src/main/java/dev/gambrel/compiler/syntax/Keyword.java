@@ -63,6 +63,8 @@ public enum Keyword {
     NOTE_LINE("note", "note \"any words\"", FILE, CUT),
     /** Bones and muscles in a cut. */
     CONTAINS_LINE("contains", "contains NAME, NAME", CUT),
+    /** A warning that is accepted. */
+    ALLOW_LINE("allow", "allow outside-published \"why it is accepted\"", FILE, CUT),
     /** An animal. */
     SPECIES_LINE("species", "species NAME, also OTHER NAME {", FILE),
     /** How many pairs of ribs. */

@@ -1,6 +1,7 @@
 package dev.gambrel.compiler.syntax;
 
 import dev.gambrel.text.Span;
+import dev.gambrel.text.TradeName;
 import java.util.List;
 
 /** A line, with what its braces hold. */
@@ -37,6 +38,15 @@ public sealed interface Statement {
             names = List.copyOf(names);
             clauses = List.copyOf(clauses);
             body = List.copyOf(body);
+        }
+
+        /**
+         * The name that it declares, or its keyword where it declares none.
+         *
+         * @return the first name
+         */
+        public TradeName name() {
+            return names.isEmpty() ? TradeName.of(keyword.word()) : names.get(0).text();
         }
 
         /**

@@ -118,7 +118,7 @@ public final class PublishedShares implements Rule {
         }
         finding = finding.note("A twentieth of a figure, and two of the house's own spreads, are allowed for.");
         return finding.help(
-                "Check where the cut is made and what is left on it; if the house does cut it so, this may stand.");
+                "Check where the cut is made and what is left on it; if the house does cut it so, say so: allow outside-published \"the reason\"");
     }
 
     /** The two ends of a figure as printed; the same where it is no range. */

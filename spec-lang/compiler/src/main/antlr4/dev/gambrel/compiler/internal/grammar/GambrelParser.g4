@@ -61,6 +61,7 @@ simpleStatement
     | REFERENCE name itemNumber (EDITION NUMBER)? tail # referenceLine
     | NOTE STRING                                      # noteLine
     | CONTAINS name (COMMA NEWLINE* name)*             # containsLine
+    | ALLOW name STRING?                               # allowLine
     | RIBS count tail                                  # ribsLine
     | VERTEBRAE WORD count tail                        # vertebraeLine
     | PUBLISHED figure tail                            # publishedLine
@@ -70,7 +71,7 @@ unknownStatement
     : ~(
         LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | GRADE | CUT | WORKED | BONE | MUSCLE | GLAND | TRIM | REMOVE
         | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
-        | PUBLISHED | SCORE | LEAVE | NEWLINE | LBRACE | RBRACE
+        | PUBLISHED | SCORE | LEAVE | ALLOW | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
 
@@ -190,7 +191,7 @@ name
         | BY_PRODUCT | CHEMICAL | COMMON | DAY | DIFFERENCE | EDITION | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
         | MOST | OF | OFF | ON | ONE | ONLY | PART | PER | POINT | PRACTICE | REMAINDER | REPLACES | REVISION | RIB | SALEABLE | THE | THEN | TO
         | TWO | VERTEBRA | VISUAL | WASTE
-        | SCORE | LEAVE | ACROSS | AFTER | END | EVERY | FREE | HALVED | INTO | KERF | LEAST | LENGTH | MATCHED | NETTED | PACKED
+        | ALLOW | SCORE | LEAVE | ACROSS | AFTER | END | EVERY | FREE | HALVED | INTO | KERF | LEAST | LENGTH | MATCHED | NETTED | PACKED
         | PAIR | PARALLEL | PEOPLE | PIECES | PLANED | PRACTICALLY | RULES | SMALLEST | TARE | THICK | THICKNESS | TIED
         | TIMES | WEIGHT | WHOLE | WITHIN | AS | IS | OR | OVER | UNDER | WHEN
     )+

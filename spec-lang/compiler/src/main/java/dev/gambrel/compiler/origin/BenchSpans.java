@@ -1,4 +1,4 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.origin;
 
 import dev.gambrel.compiler.syntax.BenchClause;
 import dev.gambrel.compiler.syntax.Clause;
@@ -41,7 +41,8 @@ final class BenchSpans {
 
     /** Limits on weight, and on the fat of a trim. */
     static List<Span> limits(Declaration line) {
-        return both(AspectSpans.spans(line, Clause.Between.class), bounds(line, false));
+        List<Span> accepted = both(AspectSpans.spans(line, Clause.Between.class), bounds(line, false));
+        return both(accepted, AspectSpans.spans(line, Clause.FatLimit.class));
     }
 
     private static List<Span> bounds(Declaration line, boolean thick) {

@@ -1,4 +1,4 @@
-package dev.gambrel.compiler.lower;
+package dev.gambrel.compiler.origin;
 
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Keyword;
@@ -19,7 +19,8 @@ final class AspectSpans {
         return index < spans.size() ? spans.get(index) : line.head();
     }
 
-    private static List<Span> candidates(Declaration line, Aspect aspect) {
+    /** Every place of a line that says something of an aspect. */
+    static List<Span> candidates(Declaration line, Aspect aspect) {
         return switch (aspect) {
             case NAME -> List.of(line.head());
             case SHARE -> figures(line, true);
@@ -38,7 +39,11 @@ final class AspectSpans {
             case SOURCE -> spans(line, Clause.Cites.class);
             case STEP -> spans(line, Clause.Loss.class);
             case LEAN -> spans(line, Clause.Lean.class);
-            case SPECIES, GRADE -> List.of(line.head());
+            case SPECIES, GRADE, ALLOWANCE -> List.of(line.head());
+            case TITLE -> spans(line, Clause.Text.class);
+            case DRESSING -> spans(line, Clause.Words.class);
+            case OTHER_NAME -> spans(line, Clause.Also.class);
+            case NOTE -> body(line, Keyword.NOTE_LINE).map(Declaration::head).toList();
             case CHOICE -> choices(line);
             default -> BenchSpans.candidates(line, aspect);
         };
@@ -83,6 +88,7 @@ final class AspectSpans {
         return spans;
     }
 
+    /** The lines of one kind in its braces. */
     static Stream<Declaration> body(Declaration line, Keyword keyword) {
         return line.body().stream()
                 .filter(statement -> statement instanceof Declaration)

@@ -1,0 +1,136 @@
+package dev.gambrel.cli.origin;
+
+import dev.gambrel.cli.origin.NamedPart.Kind;
+import dev.gambrel.compiler.Compilation;
+import dev.gambrel.compiler.origin.Origin;
+import dev.gambrel.compiler.origin.Origins;
+import dev.gambrel.compiler.origin.SpeciesOrigins;
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.anatomy.SpineRegion;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Gathers where all that is stated of a part comes from: the part, its own lines, and what is known of the piece. */
+public final class OriginReport {
+    private final CutTree tree;
+    private final Origins origins;
+    private final PartFinder finder;
+    private final List<OriginSection> sections = new ArrayList<>();
+
+    private OriginReport(Compilation compilation, PartFinder finder) {
+        this.tree = compilation.tree();
+        this.origins = compilation.origins();
+        this.finder = finder;
+    }
+
+    /**
+     * What is stated of some parts.
+     *
+     * @param compilation the specification
+     * @param finder its parts
+     * @param parts those that are asked about
+     * @return a section for each part, each of its own lines and each piece of the animal of that name
+     */
+    public static List<OriginSection> of(Compilation compilation, PartFinder finder, List<NamedPart> parts) {
+        OriginReport report = new OriginReport(compilation, finder);
+        parts.forEach(report::add);
+        return List.copyOf(report.sections);
+    }
+
+    private void add(NamedPart part) {
+        if (part.kind() == Kind.CARCASS) {
+            carcass();
+        } else {
+            part(part);
+        }
+        finder.ownLinesOf(part).forEach(this::part);
+        if (part.kind() == Kind.CARCASS) {
+            animal();
+        } else if (part.kind() == Kind.CUT) {
+            origins.species().pieces(TradeName.of(part.path().last())).forEach(this::piece);
+        }
+    }
+
+    private void carcass() {
+        Values values = new Values(TreePath.ROOT);
+        values.add("specification", Aspect.TITLE);
+        values.add("weighed", Aspect.NAME);
+        values.add("dressing", Aspect.DRESSING);
+        values.add("band", Aspect.BAND);
+        values.add("on the way", Aspect.STEP);
+        values.add("allowed", Aspect.ALLOWANCE);
+        values.add("note", Aspect.NOTE);
+        section(TreePath.ROOT.toString(), values.list);
+        Values streams = new Values(TreePath.ROOT);
+        streams.add("stream", Aspect.STREAM);
+        section("streams", streams.list);
+    }
+
+    private void part(NamedPart part) {
+        boolean portion = part.kind() == Kind.PORTION;
+        Values values = new Values(part.path());
+        values.add("name", Aspect.NAME);
+        values.add(portion ? "target" : "share", Aspect.SHARE);
+        values.add("other share", Aspect.DERIVED_SHARE);
+        values.add("pieces", Aspect.COUNT);
+        values.add("bone", Aspect.BONE_STATE);
+        values.add(portion ? "accepted" : "fat", Aspect.LIMIT);
+        values.add(portion ? "remainder to" : "goes to", Aspect.STREAM);
+        values.add("parted", Aspect.SEPARATION);
+        values.add("number", Aspect.REFERENCE);
+        values.add("contains", Aspect.CONTENTS);
+        values.add("also called", Aspect.OTHER_NAME);
+        values.add("allowed", Aspect.ALLOWANCE);
+        values.add("note", Aspect.NOTE);
+        section(part.path().toString(), values.list);
+    }
+
+    private void animal() {
+        List<StatedValue> values = new ArrayList<>();
+        origins.species().ribs().ifPresent(origin -> values.add(new StatedValue("ribs", origin, true)));
+        Arrays.stream(SpineRegion.values())
+                .flatMap(region -> origins.species().vertebrae(region).stream())
+                .forEach(origin -> values.add(new StatedValue("vertebrae", origin, true)));
+        section("known of the " + tree.species().name(), values);
+    }
+
+    private void piece(SpeciesOrigins.PieceOrigin piece) {
+        List<StatedValue> values = new ArrayList<>();
+        values.add(new StatedValue("name", piece.origin(), false));
+        piece.published().forEach(origin -> values.add(new StatedValue("published", origin, true)));
+        piece.references().forEach(origin -> values.add(new StatedValue("number", origin, true)));
+        section("known of the " + piece.name() + " of a " + tree.species().name(), values);
+    }
+
+    private void section(String heading, List<StatedValue> values) {
+        if (!values.isEmpty()) {
+            sections.add(new OriginSection(heading, values));
+        }
+    }
+
+    /** The values of one part so far. */
+    private final class Values {
+        private final TreePath path;
+        private final List<StatedValue> list = new ArrayList<>();
+
+        private Values(TreePath path) {
+            this.path = path;
+        }
+
+        private void add(String what, Aspect aspect) {
+            boolean isFigure =
+                    switch (aspect) {
+                        case SHARE, DERIVED_SHARE -> !what.equals("target");
+                        case STEP, REFERENCE -> true;
+                        default -> false;
+                    };
+            for (Origin origin : origins.all(path, aspect)) {
+                list.add(new StatedValue(what, origin, isFigure));
+            }
+        }
+    }
+}

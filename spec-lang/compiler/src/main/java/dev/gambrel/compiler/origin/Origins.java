@@ -1,0 +1,172 @@
+package dev.gambrel.compiler.origin;
+
+import dev.gambrel.compiler.meaning.Located;
+import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Keyword;
+import dev.gambrel.compiler.syntax.Statement.Declaration;
+import dev.gambrel.diagnostic.Aspect;
+import dev.gambrel.diagnostic.Place;
+import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.text.Span;
+import dev.gambrel.tree.CutTree;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Where each value of a tree is written, and what it rests on. Immutable.
+ *
+ * <p>The empty path is the carcass. Of it STREAM, LEAN, SOURCE, STEP and NOTE are the streams, what is said of their lean,
+ * the sources, the steps between bases and the notes at the top. The target of a portion is its SHARE, and the stream of its
+ * remainder its STREAM.
+ */
+public final class Origins {
+    private final WrittenLines lines;
+    private final PartLines parts;
+    private final SpeciesOrigins species;
+    private final Citing citing;
+
+    /**
+     * The origins of what stands in a tree: O(lines).
+     *
+     * @param tree a tree that keeps the rules
+     * @param lines the lines that it was made from
+     */
+    public Origins(CutTree tree, WrittenLines lines) {
+        this.lines = lines;
+        this.citing = new Citing(tree, lines);
+        this.parts = new PartLines(lines.parts());
+        this.species = SpeciesOrigins.of(tree, lines.all(Keyword.SPECIES_LINE), citing);
+    }
+
+    /**
+     * Where the first or only value of an aspect comes from.
+     *
+     * @param path a part, a portion, or the carcass
+     * @param aspect what about it
+     * @return its origin; nothing if there is no such part or nothing is stated of it
+     */
+    public Optional<Origin> of(TreePath path, Aspect aspect) {
+        return all(path, aspect).stream().findFirst();
+    }
+
+    /**
+     * Where all values of an aspect come from.
+     *
+     * @param path a part, a portion, or the carcass
+     * @param aspect what about it
+     * @return an origin for each value that is stated, in the order of the tree
+     */
+    public List<Origin> all(TreePath path, Aspect aspect) {
+        boolean atTop = path.equals(TreePath.ROOT);
+        List<Located> declaring = atTop ? declaring(aspect) : parts.at(path);
+        List<Origin> found = new ArrayList<>();
+        for (Located located : declaring) {
+            found.addAll(atTop ? topOrigins(located, aspect) : partOrigins(located, aspect));
+        }
+        return found;
+    }
+
+    /**
+     * What is known of the animal: counts, published figures, reference numbers.
+     *
+     * @return their origins
+     */
+    public SpeciesOrigins species() {
+        return species;
+    }
+
+    private List<Origin> topOrigins(Located located, Aspect aspect) {
+        Declaration line = located.line();
+        return switch (aspect) {
+            case SOURCE -> List.of(citing.declared(located));
+            case NAME -> origins(located, AspectSpans.spans(line, Clause.Basis.class), aspect);
+            case TITLE, STREAM, NOTE, ALLOWANCE -> List.of(citing.whole(located, aspect));
+            default -> origins(located, AspectSpans.candidates(line, aspect), aspect);
+        };
+    }
+
+    private List<Origin> partOrigins(Located located, Aspect aspect) {
+        return switch (aspect) {
+            case REFERENCE -> whole(located, Keyword.REFERENCE_LINE, aspect).toList();
+            case NOTE -> whole(located, Keyword.NOTE_LINE, aspect).toList();
+            case ALLOWANCE -> whole(located, Keyword.ALLOW_LINE, aspect).toList();
+            case SEPARATION ->
+                Stream.concat(
+                                origins(located, AspectSpans.spans(located.line(), Clause.Ribs.class), aspect).stream(),
+                                whole(located, Keyword.SEPARATE_LINE, aspect))
+                        .toList();
+            case SPECIES, STEP, TITLE, DRESSING -> List.of();
+            default -> origins(located, AspectSpans.candidates(located.line(), aspect), aspect);
+        };
+    }
+
+    private List<Origin> origins(Located located, List<Span> spans, Aspect aspect) {
+        return spans.stream().map(span -> citing.origin(located, span, aspect)).toList();
+    }
+
+    private Stream<Origin> whole(Located located, Keyword keyword, Aspect aspect) {
+        return AspectSpans.body(located.line(), keyword)
+                .map(inner -> citing.whole(new Located(inner, located.report()), aspect));
+    }
+
+    /** Of what is allowed, the carcass has only what is allowed at the top. */
+    private List<Located> declaring(Aspect aspect) {
+        return aspect == Aspect.ALLOWANCE ? lines.all(Keyword.ALLOW_LINE) : top(aspect);
+    }
+
+    private List<Located> top(Aspect aspect) {
+        return switch (aspect) {
+            case STREAM, LEAN -> lines.all(Keyword.STREAM_LINE);
+            case SOURCE -> lines.all(Keyword.SOURCE_LINE);
+            case SPECIES -> species.lines();
+            case TITLE -> lines.all(Keyword.SPECIFICATION_LINE);
+            case NOTE -> lines.all(Keyword.NOTE_LINE);
+            case STEP -> lines.steps();
+            case ALLOWANCE -> lines.allowances();
+            case GRADE -> lines.all(Keyword.GRADE_LINE);
+            default -> lines.all(Keyword.CARCASS_LINE);
+        };
+    }
+
+    /**
+     * The same place with its text, or as it is if it is written nowhere.
+     *
+     * @param place any place
+     * @return the place to show
+     */
+    public Place written(Place place) {
+        if (!(place instanceof Place.InTree tree)) {
+            return place;
+        }
+        boolean atTop = tree.path().equals(TreePath.ROOT) || tree.aspect() == Aspect.ALLOWANCE;
+        return atTop ? atTop(tree) : inBody(tree);
+    }
+
+    private Place inBody(Place.InTree tree) {
+        List<Located> found = parts.at(tree.path());
+        if (found.isEmpty()) {
+            return tree;
+        }
+        boolean nthLine = tree.aspect() == Aspect.NAME && tree.index() < found.size();
+        Located located = found.get(nthLine ? tree.index() : 0);
+        int index = nthLine ? 0 : tree.index();
+        return located(tree, located, tree.aspect(), index);
+    }
+
+    private Place atTop(Place.InTree tree) {
+        List<Located> found = top(tree.aspect());
+        if (found.isEmpty()) {
+            return tree;
+        }
+        boolean counted = tree.index() < found.size();
+        Located located = found.get(counted ? tree.index() : 0);
+        boolean byName = tree.aspect() == Aspect.STREAM || tree.aspect() == Aspect.SOURCE;
+        return located(tree, located, byName ? Aspect.NAME : tree.aspect(), 0);
+    }
+
+    private static Place located(Place.InTree tree, Located located, Aspect aspect, int index) {
+        return new Place.Written(tree, located.report().at(AspectSpans.of(located.line(), aspect, index)));
+    }
+}
