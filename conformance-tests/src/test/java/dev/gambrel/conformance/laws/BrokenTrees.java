@@ -132,7 +132,7 @@ final class BrokenTrees {
         Home nowhere = new Home.NotStated();
         return Map.of(
                 NOT_FROM_THERE, declaring(onlyFrom("leg"), HOUSE.sources()),
-                NO_SUCH_CUT, declaring(onlyFrom("wing"), HOUSE.sources()),
+                CUT_NOT_MADE, declaring(onlyFrom("wing"), HOUSE.sources()),
                 NO_HOME, carcass(cut("joint", "10"), new Part.Rest(nowhere)),
                 REMAINDER_NO_HOME, carcass(portioned(nowhere, "180"), REST),
                 TARGET_OUTSIDE_RANGE, carcass(portioned(MINCE, "250"), REST),

@@ -184,7 +184,7 @@ public enum TreeCode implements Code {
             Severity.ERROR,
             "The stream {stream} is said to come only from {cuts}, but {part} goes there."),
     /** A stream that comes from a cut that is not made. */
-    NO_SUCH_CUT(
+    CUT_NOT_MADE(
             "G0708",
             "cut-not-made",
             Severity.ERROR,

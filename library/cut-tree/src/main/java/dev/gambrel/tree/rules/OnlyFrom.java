@@ -82,7 +82,7 @@ final class OnlyFrom implements Rule {
                 if (!cuts.contains(cut)) {
                     Place at = new Place.InTree(TreePath.ROOT, Aspect.STREAM, i);
                     found.accept(Findings.suggest(
-                            Diagnostic.of(TreeCode.NO_SUCH_CUT, at)
+                            Diagnostic.of(TreeCode.CUT_NOT_MADE, at)
                                     .with("stream", streams.get(i).name())
                                     .with("cut", cut),
                             cut,
