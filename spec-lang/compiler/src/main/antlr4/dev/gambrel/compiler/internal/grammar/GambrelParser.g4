@@ -133,7 +133,7 @@ point
     )
     ;
 
-itemNumber: NUMBER WORD? | STRING;
+itemNumber: NUMBER (WORD | A)? | STRING;
 
 date: NUMBER (MINUS NUMBER MINUS NUMBER | WORD NUMBER);
 
