@@ -176,7 +176,7 @@ point
     )
     ;
 
-itemNumber: NUMBER WORD? | STRING;
+itemNumber: NUMBER (WORD | A)? | STRING;
 
 date: NUMBER (MINUS NUMBER MINUS NUMBER | WORD NUMBER);
 
