@@ -176,7 +176,7 @@ point
     )
     ;
 
-itemNumber: NUMBER (WORD | A)? | STRING;
+itemNumber: NUMBER WORD? | STRING;
 
 date: NUMBER (MINUS NUMBER MINUS NUMBER | WORD NUMBER);
 
