@@ -31,5 +31,11 @@ public enum Aspect {
     /** The carcass weight band. */
     BAND,
     /** A step between two bases. */
-    STEP
+    STEP,
+    /** Something measured on the carcass. */
+    MEASURE,
+    /** An estimate by equation. */
+    ESTIMATE,
+    /** A term of an estimate, whose name is the path; the index counts figures and names as written. */
+    TERM
 }
