@@ -16,6 +16,7 @@ import dev.gambrel.tree.rules.anatomy.KnownAnatomy;
 import dev.gambrel.tree.rules.anatomy.PieceNames;
 import dev.gambrel.tree.rules.anatomy.PublishedShares;
 import dev.gambrel.tree.rules.anatomy.SkeletonNumbers;
+import dev.gambrel.tree.rules.estimate.EstimateRules;
 import dev.gambrel.tree.rules.mass.AgreeingShares;
 import dev.gambrel.tree.rules.mass.ClosedShares;
 import dev.gambrel.tree.rules.mass.KnownBases;
@@ -50,7 +51,8 @@ public final class TreeRules {
             new BoneInLean(),
             new OnlyFrom(),
             new PortionTargets(),
-            new PublishedShares());
+            new PublishedShares(),
+            new EstimateRules());
 
     private TreeRules() {}
 
