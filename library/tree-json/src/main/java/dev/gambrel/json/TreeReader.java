@@ -99,7 +99,8 @@ final class TreeReader {
                 basis(in, "basis"),
                 in.list("dressing", Readings::text),
                 in.optional("band", new WeightBand.NotStated(), Readings.object(FigureReader::band)),
-                in.list("steps", Readings.object(TreeReader::step)));
+                in.list("steps", Readings.object(TreeReader::step)),
+                PredictorReader.predictors(in));
     }
 
     private static BasisStep step(ObjectReader in) {

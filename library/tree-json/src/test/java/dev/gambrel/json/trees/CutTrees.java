@@ -41,7 +41,8 @@ public final class CutTrees {
         Arbitrary<Basis> bases = Arbitraries.of(Basis.values());
         Arbitrary<BasisStep> steps = Combinators.combine(bases, bases, Words.names(), Figures.expected(Dimension.SHARE))
                 .as(BasisStep::new);
-        return Combinators.combine(bases, Words.freeLists(), Figures.bands(), Words.few(steps))
+        return Combinators.combine(
+                        bases, Words.freeLists(), Figures.bands(), Words.few(steps), AllPredictors.predictors())
                 .as(Carcass::new);
     }
 

@@ -1,4 +1,4 @@
-package dev.gambrel.json;
+package dev.gambrel.json.writing;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package dev.gambrel.json;
+package dev.gambrel.json.writing;
 
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
@@ -47,7 +47,9 @@ final class FigureWriter {
                     .putUnlessEmpty("sources", stated.sources())
                     .putUnlessEmpty("others", stated.others(), FigureWriter::derived));
         }
-        return Optional.empty();
+        return share instanceof Share.Estimated estimated
+                ? Optional.of(Canonical.fields().put("estimate", estimated.equation()))
+                : Optional.empty();
     }
 
     private static Canonical derived(Share.Derived derived) {

@@ -1,4 +1,4 @@
-package dev.gambrel.json;
+package dev.gambrel.json.writing;
 
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
