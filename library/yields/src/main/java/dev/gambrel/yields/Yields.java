@@ -8,11 +8,16 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.yields.estimate.EstimatedTree;
+import dev.gambrel.yields.estimate.Estimator;
+import dev.gambrel.yields.estimate.Measurements;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A specification made ready to answer what a carcass should give.
@@ -30,12 +35,17 @@ public final class Yields {
     private static final BigDecimal HALF = new BigDecimal("0.5");
 
     private final CutTree tree;
+    private final boolean estimated;
     private final Map<Basis, Ready> ready = new EnumMap<>(Basis.class);
 
     private record Ready(List<BasisStep> chain, YieldPlan plan, Totals totals) {}
 
     private Yields(CutTree tree) {
         this.tree = tree;
+        this.estimated = EstimatedTree.isNeeded(tree);
+        if (estimated) {
+            return;
+        }
         BasisChains.of(tree.carcass()).forEach((basis, chain) -> {
             YieldPlan plan = PlanBuilder.build(tree, chain);
             ready.put(basis, new Ready(chain, plan, Totals.of(plan, tree)));
@@ -45,7 +55,8 @@ public final class Yields {
     /**
      * Makes a specification ready.
      *
-     * <p>Shares of a cut that miss 100 % by no more than the 0.05 point allowed are scaled to close.
+     * <p>Shares of a cut that miss 100 % by no more than the 0.05 point allowed are scaled to close. Where shares are
+     * estimated nothing is worked out beforehand: each carcass has figures of its own.
      *
      * @param tree a tree in which {@link dev.gambrel.tree.rules.TreeRules} finds no error
      * @return what answers for it
@@ -67,6 +78,9 @@ public final class Yields {
         if (!wrong.isEmpty()) {
             return Result.failed(wrong);
         }
+        if (estimated) {
+            return forCarcass(weight, Measurements.NONE);
+        }
         Ready on = ready.get(weight.basis());
         if (on == null) {
             return Result.failed(
@@ -78,13 +92,51 @@ public final class Yields {
     }
 
     /**
+     * What a carcass should give on which something was measured. Its weight counts as measured too.
+     *
+     * @param weight its weight, on the specification's basis or on one from which the named losses lead to it
+     * @param measured what else was measured on it
+     * @return the yields with estimated shares put in, and warnings for readings outside their ranges; or an error of {@link
+     *     YieldCode} or of {@link dev.gambrel.yields.estimate.MeasurementCode}, or a rule that the estimated shares break
+     */
+    public Result<ExpectedYields> forCarcass(CarcassWeight weight, Measurements measured) {
+        List<Diagnostic> wrong = new ArrayList<>(WeightCheck.number(weight.mass()));
+        Measurements given = measured.weighed(weight.basis(), weight.mass());
+        wrong.addAll(Estimator.of(tree).check(given));
+        if (Result.hasError(wrong)) {
+            return Result.failed(wrong);
+        }
+        if (!estimated) {
+            return forCarcass(weight);
+        }
+        Result<CutTree> settled = EstimatedTree.of(tree, given);
+        List<Diagnostic> found = new ArrayList<>(settled.diagnostics());
+        Optional<ExpectedYields> yields = settled.value().flatMap(stated -> {
+            Result<ExpectedYields> result = Yields.of(stated).forCarcass(weight);
+            found.addAll(result.diagnostics());
+            return result.value();
+        });
+        return new Result<>(yields, found);
+    }
+
+    /**
      * What a carcass from the middle of the specification's weight band should give.
      *
      * @return the yields, or {@link YieldCode#NO_BAND} where no band is stated
      */
     public Result<ExpectedYields> forTypicalCarcass() {
+        return forTypicalCarcass(Measurements.NONE);
+    }
+
+    /**
+     * What a carcass from the middle of the specification's weight band should give on which something was measured.
+     *
+     * @param measured what was measured on it
+     * @return as {@link #forCarcass(CarcassWeight, Measurements)}, or {@link YieldCode#NO_BAND} where no band is stated
+     */
+    public Result<ExpectedYields> forTypicalCarcass(Measurements measured) {
         return tree.carcass().band() instanceof WeightBand.Stated band
-                ? forCarcass(new CarcassWeight(middle(band), tree.carcass().basis()))
+                ? forCarcass(new CarcassWeight(middle(band), tree.carcass().basis()), measured)
                 : Result.failed(List.of(WeightCheck.noBand()));
     }
 
