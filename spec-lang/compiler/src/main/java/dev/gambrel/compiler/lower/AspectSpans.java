@@ -1,6 +1,8 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.estimate.TermSpans;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.EstimateClause;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.Name;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
@@ -22,7 +24,7 @@ final class AspectSpans {
     private static List<Span> candidates(Declaration line, Aspect aspect) {
         return switch (aspect) {
             case NAME -> List.of(line.head());
-            case SHARE -> figures(line, true);
+            case SHARE -> shares(line);
             case BAND -> spans(line, Clause.Figures.class);
             case DERIVED_SHARE -> figures(line, false);
             case COUNT -> spans(line, Clause.Count.class);
@@ -38,7 +40,8 @@ final class AspectSpans {
             case SOURCE -> spans(line, Clause.Cites.class);
             case STEP -> spans(line, Clause.Loss.class);
             case LEAN -> spans(line, Clause.Lean.class);
-            case SPECIES -> List.of(line.head());
+            case SPECIES, MEASURE, ESTIMATE -> List.of(line.head());
+            case TERM -> TermSpans.of(line);
         };
     }
 
@@ -46,6 +49,11 @@ final class AspectSpans {
         return line.clauses().stream()
                 .filter(kind::isInstance)
                 .map(Clause::span)
+                .toList();
+    }
+
+    private static List<Span> shares(Declaration line) {
+        return Stream.concat(figures(line, true).stream(), spans(line, EstimateClause.EstimatedBy.class).stream())
                 .toList();
     }
 

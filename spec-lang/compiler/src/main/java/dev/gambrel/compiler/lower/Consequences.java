@@ -6,6 +6,7 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.rules.estimate.EquationCode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -50,7 +51,10 @@ final class Consequences {
             return incomplete || program.mayDeclare(Keyword.USE_LINE) || program.mayDeclare(Keyword.SPECIES_LINE);
         } else if (code == MeaningCode.NO_CUTS) {
             return incomplete;
-        } else if (code == TreeCode.UNKNOWN_STREAM || code == TreeCode.UNKNOWN_SOURCE) {
+        } else if (code == TreeCode.UNKNOWN_STREAM
+                || code == TreeCode.UNKNOWN_SOURCE
+                || code == EquationCode.UNKNOWN_TERM
+                || code == EquationCode.UNKNOWN_ESTIMATE) {
             return incomplete || program.mayDeclare(finding.arguments().get(0).shown());
         }
         return false;

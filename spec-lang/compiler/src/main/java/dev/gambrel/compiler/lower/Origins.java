@@ -46,7 +46,19 @@ final class Origins {
         if (!(place instanceof Place.InTree tree)) {
             return place;
         }
+        if (tree.aspect() == Aspect.TERM) {
+            return inEstimate(tree);
+        }
         return tree.path().equals(TreePath.ROOT) ? atTop(tree) : inBody(tree);
+    }
+
+    private Place inEstimate(Place.InTree tree) {
+        return program.all(Keyword.ESTIMATE_LINE).stream()
+                .filter(line ->
+                        TreePath.ROOT.then(PartLowering.name(line.line())).equals(tree.path()))
+                .findFirst()
+                .map(line -> located(tree, line, Aspect.TERM, tree.index()))
+                .orElse(tree);
     }
 
     private Place inBody(Place.InTree tree) {
@@ -67,6 +79,8 @@ final class Origins {
                     case SOURCE -> program.all(Keyword.SOURCE_LINE);
                     case SPECIES -> program.all(Keyword.SPECIES_LINE);
                     case STEP -> steps;
+                    case MEASURE -> program.all(Keyword.MEASURE_LINE);
+                    case ESTIMATE -> program.all(Keyword.ESTIMATE_LINE);
                     default -> program.all(Keyword.CARCASS_LINE);
                 };
         if (found.isEmpty()) {

@@ -28,6 +28,7 @@ public final class Clauses {
                     "measured",
                     "judgement",
                     "common practice",
+                    "decimals dropped",
                     "memory")
             .map(TradeName::of)
             .toList();

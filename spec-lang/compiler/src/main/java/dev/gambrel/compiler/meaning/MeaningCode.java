@@ -6,7 +6,7 @@ import dev.gambrel.diagnostic.Severity;
 /** The kinds of finding about what readable lines say. All are errors. */
 public enum MeaningCode implements Code {
     /** A line in the wrong place. */
-    MISPLACED_LINE("G0211", "misplaced-line", "A {line} line does not belong {where}."),
+    MISPLACED_LINE("G0211", "misplaced-line", "This {line} line does not belong {where}."),
     /** Something that such a line does not say. */
     MISPLACED_CLAUSE("G0212", "misplaced-clause", "“{clause}” does not belong in a {line} line."),
     /** Something said twice in one line. */

@@ -20,12 +20,18 @@ final class ClauseConverter {
     private final NameConverter names;
     private final FigureConverter figures;
     private final Wholeness whole;
+    private final EstimateConverter estimates;
 
     ClauseConverter(Offsets offsets, NameConverter names, FigureConverter figures, Wholeness whole) {
         this.whole = whole;
         this.offsets = offsets;
         this.names = names;
         this.figures = figures;
+        this.estimates = new EstimateConverter(offsets, names, figures, whole);
+    }
+
+    EstimateConverter estimates() {
+        return estimates;
     }
 
     /** Whatever of a tail could be read, in the order written. */
@@ -33,7 +39,7 @@ final class ClauseConverter {
         List<Clause> clauses = new ArrayList<>();
         for (ParseTree child : tail.children == null ? List.<ParseTree>of() : tail.children) {
             if (child instanceof ClauseContext clause && whole.of(clause)) {
-                add(clause, clauses);
+                estimates.clause(clause, offsets.of(clause)).ifPresentOrElse(clauses::add, () -> add(clause, clauses));
             } else if (child instanceof NameContext name && whole.of(name)) {
                 clauses.add(arrow(name));
             }
@@ -68,6 +74,8 @@ final class ClauseConverter {
             clauses.add(new Clause.Bones(BoneState.PART_BONED, span));
         } else if (clause instanceof BonelessClauseContext) {
             clauses.add(new Clause.Bones(BoneState.BONELESS, span));
+        } else if (clause instanceof TextClauseContext c) {
+            clauses.add(new Clause.Text(NameConverter.unquoted(c.STRING().getText()), span));
         } else if (clause instanceof WordsClauseContext) {
             clauses.add(new Clause.Words(names.slice(span), span));
         } else {
@@ -110,7 +118,7 @@ final class ClauseConverter {
             clauses.add(new Clause.Between(figures.amount(c.quantity(0)), figures.amount(c.quantity(1)), span));
         } else if (clause instanceof ReplacesClauseContext c) {
             clauses.add(new Clause.Replaces(c.NUMBER().getText(), span));
-        } else if (clause instanceof InForceClauseContext c) {
+        } else if (clause instanceof InClauseContext c) {
             clauses.add(new Clause.InForce(names.slice(offsets.of(c.date())), span));
         } else if (clause instanceof HangingClauseContext c) {
             clauses.add(new Clause.Hanging(figures.figure(c.daily()), figures.amount(c.quantity()), span));

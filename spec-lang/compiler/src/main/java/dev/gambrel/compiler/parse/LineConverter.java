@@ -56,6 +56,8 @@ final class LineConverter {
             return square(c);
         } else if (line instanceof VertebraeLineContext c) {
             return plain(c, region(c.WORD()));
+        } else if (line instanceof EstimateLineContext c) {
+            return plain(c, clauses.estimates().workedOut(c));
         }
         return plain(line, List.of());
     }

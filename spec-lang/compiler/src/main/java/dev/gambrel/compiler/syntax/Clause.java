@@ -17,6 +17,9 @@ public sealed interface Clause {
      */
     Span span();
 
+    /** What only lines of one kind say; their clauses stand in a file of their own. */
+    non-sealed interface OfOneKindOfLine extends Clause {}
+
     /**
      * A figure.
      *

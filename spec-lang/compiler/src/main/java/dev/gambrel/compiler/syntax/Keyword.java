@@ -67,6 +67,10 @@ public enum Keyword {
     VERTEBRAE_LINE("vertebrae", "vertebrae lumbar 6 to 7", SPECIES),
     /** A piece of an animal that the trade knows. */
     PIECE_LINE("piece", "piece NAME, two per carcass, also OTHER NAME (US) {", SPECIES, PIECE),
+    /** Something measured on the carcass. */
+    MEASURE_LINE("measure", "measure NAME, in mm, \"where it is taken\", 5 mm to 40 mm", FILE),
+    /** An estimate by equation. */
+    ESTIMATE_LINE("estimate", "estimate NAME = 71.5 % - 0.84 % per mm × back fat, source NAME", FILE),
     /** A published share of a piece. */
     PUBLISHED_LINE("published", "published 32 % of carcass, source NAME", PIECE);
 

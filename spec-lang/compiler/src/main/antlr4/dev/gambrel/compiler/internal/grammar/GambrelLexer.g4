@@ -17,11 +17,12 @@ import dev.gambrel.compiler.internal.KeywordLexer;
 tokens {
     // Statements, from LANGUAGE to PUBLISHED
     LANGUAGE, USE, REVISES, ADD, OMIT, SOURCE, SPECIFICATION, CARCASS, FROM, STREAM, CUT, BONE, MUSCLE, GLAND, TRIM, REMOVE, SQUARE,
-    LOSS, REST, PORTION, SEPARATE, REFERENCE, NOTE, CONTAINS, SPECIES, RIBS, VERTEBRAE, PIECE, PUBLISHED,
+    LOSS, REST, PORTION, SEPARATE, REFERENCE, NOTE, CONTAINS, SPECIES, RIBS, VERTEBRAE, PIECE, MEASURE,
+    ESTIMATE, PUBLISHED,
 
     // Words within statements
     ALONG, ALSO, AND, ANY, AT, AVERAGE, BECAUSE, BETWEEN, BONED, BONELESS, BONE_IN, BUT, BY, BY_PRODUCT, CHEMICAL, COMMON,
-    DAY, DIFFERENCE, EDITION, FAT, FIRST, FOR, FORCE, IN, JUDGEMENT, LAST, LEAN, MEASURED, MEMORY, MOST, OF, OFF, ON, ONE, ONLY, PART, PER,
+    DAY, DIFFERENCE, EDITION, ESTIMATED, FAT, FIRST, FOR, FORCE, IN, JUDGEMENT, LAST, LEAN, LEAST, MEASURED, MEMORY, MOST, OF, OFF, ON, ONE, ONLY, PART, PER,
     POINT, PRACTICE, REMAINDER, REPLACES, REVISION, RIB, SALEABLE, THE, THEN, TO, TWO, VERTEBRA, VISUAL, WASTE
 }
 
@@ -37,10 +38,15 @@ RBRACE: '}';
 LPAREN: '(';
 RPAREN: ')';
 
+// Signs of equations; elsewhere they are strays
+EQUALS: '=';
+PLUS: '+';
+TIMES: '×' | '*';
+
 NUMBER: DIGIT+ ('.' DIGIT+)? | '.' DIGIT+;
 DECIMAL_COMMA: DIGIT+ (',' DIGIT+)+ ('.' DIGIT+)?;
 
-WORD: LETTER (LETTER | DIGIT | [-'’.&] (LETTER | DIGIT))*;
+WORD: LETTER (LETTER | DIGIT | SQUARED | [-'’.&] (LETTER | DIGIT))*;
 
 STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])* '"';
 OPEN_STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])* '\\'?;
@@ -51,6 +57,7 @@ BLANK: [ \t\u00A0]+ -> skip;
 STRAY: .;
 
 fragment DIGIT: [0-9];
+fragment SQUARED: '²';
 // Letters of every script with their marks, given as few wide ranges so that the automaton stays small; general
 // punctuation, arrows, mathematical signs and private characters lie outside them. What a name may hold is checked later.
 fragment LETTER: [a-zA-Z°µÀ-ÖØ-öø-\u1FFF\u2C00-\uD7FF\uF900-\u{10FFFF}];

@@ -59,6 +59,8 @@ simpleStatement
     | CONTAINS name (COMMA NEWLINE* name)*             # containsLine
     | RIBS count tail                                  # ribsLine
     | VERTEBRAE WORD count tail                        # vertebraeLine
+    | MEASURE name tail                                # measureLine
+    | ESTIMATE name EQUALS NEWLINE* expression tail    # estimateLine
     | PUBLISHED figure tail                            # publishedLine
     ;
 
@@ -66,7 +68,7 @@ unknownStatement
     : ~(
         LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM | REMOVE
         | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE | PIECE
-        | PUBLISHED | NEWLINE | LBRACE | RBRACE
+        | MEASURE | ESTIMATE | PUBLISHED | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
 
@@ -74,7 +76,7 @@ unknownStatement
 tail: (COMMA NEWLINE* clause)* (ARROW name (COMMA NEWLINE* clause)*)?;
 
 clause
-    : figure                                                             # figureClause
+    : figure (EQUALS name)?                                              # figureClause
     | (ONE | TWO) PER CARCASS                                            # countClause
     | BONE IN                                                            # boneInClause
     | BONE_IN                                                            # boneInClause
@@ -91,13 +93,27 @@ clause
     | (PUBLISHED | MEASURED | JUDGEMENT | MEMORY | COMMON PRACTICE) STRING # sourceKindClause
     | DIFFERENCE (FROM | TO) name                                        # differenceClause
     | REPLACES NUMBER                                                    # replacesClause
-    | IN FORCE FROM date                                                 # inForceClause
+    | IN (FORCE FROM date | unit)                                        # inClause
     | BECAUSE STRING                                                     # becauseClause
     | BUT STRING                                                         # butClause
     | ONLY FROM name                                                     # onlyFromClause
     | THEN daily (WORD | PER) DAY FOR quantity                            # hangingClause
+    | STRING                                                             # textClause
+    | PLUS_MINUS quantity                                                # spreadClause
+    | FOR name figure                                                    # heldClause
+    | AT (LEAST | MOST) quantity (FOR name EQUALS name)?                 # boundClause
+    | ESTIMATED BY name                                                  # estimatedClause
     | WORD name?                                                         # wordsClause
     ;
+
+// Equations; a line may go on after a sign
+expression: MINUS? product ((PLUS | MINUS) NEWLINE* product)*;
+
+product: factor ((TIMES | SLASH) NEWLINE* factor)*;
+
+factor: coefficient | name | LPAREN expression RPAREN;
+
+coefficient: (NUMBER | DECIMAL_COMMA) unit? (PER unit)*;
 
 // Figures
 figure: quantity ((PLUS_MINUS | TO) quantity)? (OF name)?;
@@ -143,8 +159,8 @@ name
     : (
         WORD | LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | CUT | BONE | MUSCLE | GLAND | TRIM
         | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | REFERENCE | NOTE | CONTAINS | SPECIES | RIBS | VERTEBRAE
-        | PIECE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BECAUSE | BETWEEN | BONED | BONELESS | BONE_IN | BUT | BY
-        | BY_PRODUCT | CHEMICAL | COMMON | DAY | DIFFERENCE | EDITION | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | MEASURED | MEMORY
+        | PIECE | MEASURE | ESTIMATE | PUBLISHED | ALONG | ALSO | AND | ANY | AT | AVERAGE | BECAUSE | BETWEEN | BONED | BONELESS | BONE_IN | BUT | BY
+        | BY_PRODUCT | CHEMICAL | COMMON | DAY | DIFFERENCE | EDITION | ESTIMATED | FAT | FIRST | FOR | FORCE | IN | JUDGEMENT | LAST | LEAN | LEAST | MEASURED | MEMORY
         | MOST | OF | OFF | ON | ONE | ONLY | PART | PER | POINT | PRACTICE | REMAINDER | REPLACES | REVISION | RIB | SALEABLE | THE | THEN | TO
         | TWO | VERTEBRA | VISUAL | WASTE
     )+
