@@ -8,7 +8,9 @@ import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.rules.estimate.EquationCode;
 import dev.gambrel.yields.YieldCode;
+import dev.gambrel.yields.estimate.MeasurementCode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -30,8 +32,10 @@ public final class Codes {
                         RevisionCode.values(),
                         FormatCode.values(),
                         TreeCode.values(),
+                        EquationCode.values(),
                         JsonCode.values(),
-                        YieldCode.values())
+                        YieldCode.values(),
+                        MeasurementCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

@@ -17,6 +17,7 @@ final class Verbs {
         return switch (name) {
             case CheckVerb.NAME -> Optional.of(new CheckVerb());
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
+            case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
             case FormatVerb.NAME -> Optional.of(new FormatVerb());
@@ -30,6 +31,7 @@ final class Verbs {
         return List.of(
                 CheckVerb.NAME,
                 YieldVerb.NAME,
+                EstimateVerb.NAME,
                 TreeVerb.NAME,
                 FormatVerb.NAME,
                 CatalogueVerb.NAME,
