@@ -7,6 +7,7 @@ import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.estimate.Predictors;
 import java.util.Comparator;
 import java.util.List;
 
@@ -18,12 +19,21 @@ final class Unordered {
         Carcass carcass = tree.carcass();
         return new CutTree(
                 tree.specification(),
-                new Carcass(carcass.basis(), carcass.dressing(), carcass.band(), sorted(carcass.steps())),
+                new Carcass(
+                        carcass.basis(),
+                        carcass.dressing(),
+                        carcass.band(),
+                        sorted(carcass.steps()),
+                        of(carcass.predictors())),
                 of(tree.species()),
                 sorted(tree.streams()),
                 sorted(tree.sources()),
                 parts(tree.parts()),
                 sorted(tree.notes()));
+    }
+
+    private static Predictors of(Predictors predictors) {
+        return new Predictors(sorted(predictors.measures()), sorted(predictors.equations()));
     }
 
     private static List<Part> parts(List<Part> parts) {
