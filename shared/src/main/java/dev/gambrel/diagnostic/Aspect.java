@@ -77,5 +77,11 @@ public enum Aspect {
     /** What it is called elsewhere. */
     OTHER_NAME,
     /** Free words. */
-    NOTE
+    NOTE,
+    /** Something measured on the carcass. */
+    MEASURE,
+    /** An estimate by equation. */
+    ESTIMATE,
+    /** A term of an estimate, whose name is the path; the index counts figures and names as written. */
+    TERM
 }

@@ -9,12 +9,16 @@ public enum Dimension {
     WEIGHT("a weight"),
     /** Length or thickness; compared in millimetres. */
     LENGTH("a length"),
+    /** Area, such as that of an eye muscle; compared in square millimetres. */
+    AREA("an area"),
     /** A part of something; compared in per cent. */
     SHARE("a share"),
     /** Temperature; compared in ninths of a degree Celsius, which is exact for both scales. */
     TEMPERATURE("a temperature"),
     /** Time that passes; compared in hours. */
-    TIME("a time");
+    TIME("a time"),
+    /** A figure without a unit, such as a grade or a score. */
+    NUMBER("a plain number");
 
     private final String words;
 

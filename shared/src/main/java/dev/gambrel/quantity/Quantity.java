@@ -81,7 +81,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     /**
      * The amount in the unit in which its dimension is compared, exactly.
      *
-     * @return kilograms, millimetres, per cent, ninths of a degree Celsius or hours
+     * @return kilograms, millimetres, square millimetres, per cent, ninths of a degree Celsius, hours, or a plain number
      */
     public BigDecimal common() {
         return unit.toCommon(amount);
@@ -137,6 +137,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     @Override
     public String toString() {
         boolean plain = amount.scale() <= 2 * MAX_DIGITS && amount.scale() >= -MAX_DIGITS;
-        return (plain ? amount.toPlainString() : amount.toString()) + " " + unit.symbol();
+        String figure = plain ? amount.toPlainString() : amount.toString();
+        return unit == Unit.NUMBER ? figure : figure + " " + unit.symbol();
     }
 }

@@ -25,6 +25,12 @@ public enum Unit {
     CENTIMETRE("cm", Dimension.LENGTH, "10", "0", "centimetre", "centimetres"),
     /** Inch. */
     INCH("in", Dimension.LENGTH, "25.4", "0", "inch", "inches"),
+    /** Square millimetre. */
+    SQUARE_MILLIMETRE("mm²", Dimension.AREA, "1", "0", "mm2"),
+    /** Square centimetre. */
+    SQUARE_CENTIMETRE("cm²", Dimension.AREA, "100", "0", "cm2"),
+    /** Square inch, 645.16 mm² exactly. */
+    SQUARE_INCH("in²", Dimension.AREA, "645.16", "0", "in2"),
     /** Per cent. */
     PERCENT("%", Dimension.SHARE, "1", "0", "percent"),
     /** Degree Celsius. */
@@ -34,7 +40,9 @@ public enum Unit {
     /** Hour. */
     HOUR("hours", Dimension.TIME, "1", "0", "hour", "h"),
     /** Day of 24 hours. */
-    DAY("days", Dimension.TIME, "24", "0", "day", "d");
+    DAY("days", Dimension.TIME, "24", "0", "day", "d"),
+    /** No unit: the figure is a plain number. */
+    NUMBER("", Dimension.NUMBER, "1", "0");
 
     private static final List<Unit> ALL = List.of(values());
 
@@ -74,7 +82,8 @@ public enum Unit {
      * The amount in the unit of comparison of the dimension, exactly.
      *
      * @param amount an amount in this unit
-     * @return the amount in kilograms, millimetres, per cent, ninths of a degree Celsius or hours
+     * @return the amount in kilograms, millimetres, square millimetres, per cent, ninths of a degree Celsius or hours, or as it
+     *     is where it is a plain number
      */
     public BigDecimal toCommon(BigDecimal amount) {
         return amount.multiply(factor).add(offset);
@@ -93,7 +102,7 @@ public enum Unit {
      * The unit that somebody wrote, whatever the case, save that temperature scales are capitals.
      *
      * @param text a symbol or a word, such as "kg" or "pounds"
-     * @return the unit, or nothing if it is not one of ours
+     * @return the unit, or nothing if it is not one of ours; no words mean {@link #NUMBER}
      */
     public static Optional<Unit> of(String text) {
         for (Unit unit : ALL) {
@@ -106,7 +115,7 @@ public enum Unit {
 
     private boolean isCalled(String text) {
         if (symbol.equalsIgnoreCase(text)) {
-            return true;
+            return this != NUMBER;
         }
         for (String alias : aliases) {
             if (alias.equalsIgnoreCase(text)) {

@@ -78,10 +78,28 @@ class UnitTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Unit.class)
+    @EnumSource(value = Unit.class, mode = EnumSource.Mode.EXCLUDE, names = "NUMBER")
     void every_unit_is_read_back_from_its_symbol_and_has_a_size(Unit unit) {
         assertEquals(Optional.of(unit), Unit.of(unit.symbol()));
         assertTrue(unit.factor().signum() > 0);
+    }
+
+    @Test
+    void a_plain_number_has_no_unit_in_print_and_no_words_mean_it() {
+        assertEquals(Optional.empty(), Unit.of(""));
+        assertEquals("2.75", Quantity.of("2.75", Unit.NUMBER).toString());
+    }
+
+    @Test
+    void areas_are_squares_of_lengths() {
+        for (String length : java.util.List.of("mm", "cm", "in")) {
+            var side = Unit.of(length).orElseThrow().factor();
+            assertEquals(
+                    0,
+                    side.multiply(side)
+                            .compareTo(Unit.of(length + "²").orElseThrow().factor()));
+            assertEquals(Unit.of(length + "²"), Unit.of(length + "2"));
+        }
     }
 
     @Test

@@ -13,6 +13,7 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.yields.YieldCode;
+import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,13 +44,14 @@ class EveryCodeHasACaseTest {
         assertEquals(wanted, underlined);
     }
 
-    /** A tree in JSON, a carcass weight and what a run asks for are not in a specification; what is laid out is not compiled. */
+    /** A tree in JSON, a weight, a reading and what a run asks for are not in a specification; what is laid out is not compiled. */
     private static boolean isExempt(Code code) {
         return EXEMPT.containsKey(code)
                 || code instanceof JsonCode
                 || code instanceof YieldCode
                 || code instanceof WorkingCode
-                || code instanceof FormatCode;
+                || code instanceof FormatCode
+                || code instanceof MeasurementCode;
     }
 
     private static Stream<List<Diagnostic>> cases(Path temporary) {
@@ -80,6 +82,13 @@ class EveryCodeHasACaseTest {
         List<Code> all = Codes.all();
         assertEquals(all.size(), all.stream().map(Code::id).distinct().count());
         assertEquals(all.size(), all.stream().map(Code::slug).distinct().count());
+    }
+
+    @Test
+    void every_fault_of_a_reading_has_a_case() {
+        Set<String> covered = new TreeSet<>();
+        Stream.of(ReadingSlip.values()).forEach(slip -> covered.add(slip.code()));
+        Stream.of(MeasurementCode.values()).forEach(code -> assertTrue(covered.contains(code.id()), code.id()));
     }
 
     @Test

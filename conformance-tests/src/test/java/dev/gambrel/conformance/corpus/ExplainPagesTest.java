@@ -11,6 +11,7 @@ import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ExplainPagesTest {
     /** What no single short text can show: files as such, sizes and depths, and a kind that nothing reports yet. */
     private static final Set<String> WITHOUT_EXAMPLE =
-            Set.of("G0101", "G0102", "G0103", "G0104", "G0105", "G0106", "G0110", "G0111", "G0112");
+            Set.of("G0101", "G0102", "G0103", "G0104", "G0105", "G0106", "G0110", "G0111", "G0112", "G1312");
 
     @TempDir
     Path folder;
@@ -36,13 +37,14 @@ class ExplainPagesTest {
         return codes().stream().filter(code -> !isWithoutExample(code)).toList();
     }
 
-    /** JSON, weights and what a run asks for are not written in a specification; what is wrong with a layout cannot be seen. */
+    /** JSON, weights, readings and what a run asks for are not in a specification; what is wrong with a layout cannot be seen. */
     private static boolean isWithoutExample(Code code) {
         return WITHOUT_EXAMPLE.contains(code.id())
                 || code instanceof WorkingCode
                 || code.id().startsWith("G09")
                 || code.id().startsWith("G10")
-                || code instanceof FormatCode;
+                || code instanceof FormatCode
+                || code instanceof MeasurementCode;
     }
 
     @ParameterizedTest

@@ -37,9 +37,14 @@ record Lines(List<String> head, List<Lines> body, boolean hasBraces) {
         List<String> head = new ArrayList<>();
         do {
             head.add(open.remove(0));
-        } while (head.get(head.size() - 1).stripTrailing().endsWith(","));
+        } while (goesOn(head.get(head.size() - 1).stripTrailing()));
         boolean braces = head.get(head.size() - 1).stripTrailing().endsWith("{");
         return new Lines(head, braces ? statements(open) : List.of(), braces);
+    }
+
+    /** After a comma, and in an equation after a sign. */
+    private static boolean goesOn(String line) {
+        return !line.isEmpty() && ",+-×*/=".indexOf(line.charAt(line.length() - 1)) >= 0;
     }
 
     private static String withoutComment(String line) {

@@ -28,7 +28,7 @@ class OneTokenLaws {
         for (Path file : Specifications.all()) {
             Specifications.compile(file);
         }
-        for (var species : Catalogue.species()) {
+        for (var species : Catalogue.names()) {
             new SpecCompiler().compile(Catalogue.text(species).orElseThrow(), Sources.none());
         }
         assertTrue(tables().length > 0);

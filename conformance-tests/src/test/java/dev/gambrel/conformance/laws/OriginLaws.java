@@ -19,6 +19,7 @@ import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.Source;
+import dev.gambrel.tree.Way;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.portion.Limit;
@@ -54,6 +55,10 @@ class OriginLaws {
         for (Part part : under) {
             TreePath path = above.then(part.name());
             checkName(path, origins);
+            if (part instanceof Way way) {
+                check(way.work().parts(), path, origins, tree);
+                continue;
+            }
             checkShare(part.share(), path, origins, tree);
             assertEquals(
                     part.home() instanceof Home.ToStream ? 1 : 0,
@@ -84,6 +89,11 @@ class OriginLaws {
 
     private void checkShare(Share share, TreePath path, Origins origins, CutTree tree) {
         Optional<Origin> origin = origins.of(path, Aspect.SHARE);
+        if (share instanceof Share.Estimated estimated) {
+            String words = origin.orElseThrow().words();
+            assertTrue(words.endsWith(estimated.equation().text()), words);
+            return;
+        }
         if (!(share instanceof Share.Stated stated)) {
             assertEquals(Optional.empty(), origin, path::toString);
             return;

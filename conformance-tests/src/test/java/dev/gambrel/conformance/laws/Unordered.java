@@ -10,6 +10,7 @@ import dev.gambrel.tree.Way;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.bench.Bench;
+import dev.gambrel.tree.estimate.Predictors;
 import java.util.Comparator;
 import java.util.List;
 
@@ -30,12 +31,17 @@ final class Unordered {
                         carcass.dressing(),
                         carcass.band(),
                         sorted(carcass.steps()),
-                        sorted(carcass.grades())),
+                        sorted(carcass.grades()),
+                        of(carcass.predictors())),
                 of(tree.species()),
                 sorted(tree.streams()),
                 sorted(tree.sources()),
                 parts(tree.parts()),
                 sorted(tree.notes()));
+    }
+
+    private static Predictors of(Predictors predictors) {
+        return new Predictors(sorted(predictors.measures()), sorted(predictors.equations()));
     }
 
     private static List<Part> parts(List<Part> parts) {

@@ -2,6 +2,7 @@ package dev.gambrel.tree;
 
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.choice.Grade;
+import dev.gambrel.tree.estimate.Predictors;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,8 +14,15 @@ import java.util.Optional;
  * @param band the weights for which the shares hold
  * @param steps named losses from other bases to this one
  * @param grades classes that a carcass falls into, which conditions may ask for
+ * @param predictors what is measured on it and what is estimated from that
  */
-public record Carcass(Basis basis, List<String> dressing, WeightBand band, List<BasisStep> steps, List<Grade> grades) {
+public record Carcass(
+        Basis basis,
+        List<String> dressing,
+        WeightBand band,
+        List<BasisStep> steps,
+        List<Grade> grades,
+        Predictors predictors) {
     /** Copies the lists. */
     public Carcass {
         dressing = List.copyOf(dressing);
@@ -23,7 +31,7 @@ public record Carcass(Basis basis, List<String> dressing, WeightBand band, List<
     }
 
     /**
-     * A carcass without grades.
+     * A carcass without grades, on which nothing is measured.
      *
      * @param basis what its weight is taken of
      * @param dressing what is on and off it
@@ -31,7 +39,7 @@ public record Carcass(Basis basis, List<String> dressing, WeightBand band, List<
      * @param steps named losses from other bases to this one
      */
     public Carcass(Basis basis, List<String> dressing, WeightBand band, List<BasisStep> steps) {
-        this(basis, dressing, band, steps, List.of());
+        this(basis, dressing, band, steps, List.of(), Predictors.NONE);
     }
 
     /**

@@ -36,6 +36,13 @@ public sealed interface Share {
         }
     }
 
+    /**
+     * What an equation gives for the carcass in hand. It is known only once the carcass has been measured.
+     *
+     * @param equation the name of the estimate
+     */
+    record Estimated(TradeName equation) implements Share {}
+
     /** No figure was written. That is not zero. */
     record NotStated() implements Share {}
 

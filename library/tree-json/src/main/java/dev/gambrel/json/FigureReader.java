@@ -56,6 +56,9 @@ final class FigureReader {
     }
 
     private static Share stated(ObjectReader in) {
+        if (in.has("estimate")) {
+            return new Share.Estimated(in.need("estimate", "the name of an estimate", Readings::name));
+        }
         return new Share.Stated(
                 expected(in, Dimension.SHARE),
                 in.list("others", Readings.object(FigureReader::derived)),

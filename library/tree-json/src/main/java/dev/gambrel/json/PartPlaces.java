@@ -2,6 +2,7 @@ package dev.gambrel.json;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Place;
+import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
@@ -30,6 +31,10 @@ final class PartPlaces {
     }
 
     private Span span(Place.InTree tree) {
+        Optional<Located> estimate = tree.aspect() == Aspect.TERM ? estimate(tree.path()) : Optional.empty();
+        if (estimate.isPresent()) {
+            return estimate.get().span();
+        }
         Located part = tree.aspect() == Aspect.ALLOWANCE ? file : part(tree);
         return Stream.concat(routes(tree.aspect()), routes(Aspect.NAME))
                 .flatMap(route -> follow(part, route).stream())
@@ -52,6 +57,15 @@ final class PartPlaces {
             part = called.get(counted ? tree.index() : 0);
         }
         return part;
+    }
+
+    /** The first estimate of a name. */
+    private Optional<Located> estimate(TreePath path) {
+        return follow(file, "carcass/estimates").map(PartPlaces::items).orElse(List.of()).stream()
+                .filter(item -> field(item, "name").stream()
+                        .map(name -> TradeName.of(((Located.Text) name).text()))
+                        .anyMatch(name -> path.equals(TreePath.ROOT.then(name))))
+                .findFirst();
     }
 
     /** The parts and portions of one name, found once for each part that has any. */
@@ -92,6 +106,8 @@ final class PartPlaces {
             case STEP -> Stream.of("carcass/steps", "carcass");
             case LEAN -> Stream.of("streams");
             case SPECIES -> Stream.of("species");
+            case MEASURE -> Stream.of("carcass/measures");
+            case ESTIMATE, TERM -> Stream.of("carcass/estimates");
             case ALLOWANCE -> Stream.of("specification/allowances");
             case TITLE -> Stream.of("specification/title");
             case DRESSING -> Stream.of("carcass/dressing");

@@ -111,7 +111,8 @@ final class TreeReader {
                 in.list("dressing", Readings::text),
                 in.optional("band", new WeightBand.NotStated(), Readings.object(FigureReader::band)),
                 in.list("steps", Readings.object(TreeReader::step)),
-                in.list("grades", Readings.object(TreeReader::grade)));
+                in.list("grades", Readings.object(TreeReader::grade)),
+                PredictorReader.predictors(in));
     }
 
     private static Grade grade(ObjectReader in) {

@@ -107,6 +107,17 @@ class PartPlacesTest {
     }
 
     @Test
+    void a_term_is_shown_at_its_estimate_and_a_measure_is_found_by_its_number() throws Refused {
+        SourceText every = new SourceText("every.json", Fixtures.everyKind());
+        PartPlaces places = new PartPlaces(every, LocatedParser.parse(every, new Findings(every), Limits.DEFAULT));
+        TreePath lean = TreePath.ROOT.then(TradeName.of("Lean"));
+        Place.Written term = (Place.Written) places.written(new Place.InTree(lean, Aspect.TERM, 2));
+        assertTrue(every.slice(term.text().span()).contains("\"name\": \"lean\""));
+        Place.Written second = (Place.Written) places.written(new Place.InTree(TreePath.ROOT, Aspect.MEASURE, 1));
+        assertTrue(every.slice(second.text().span()).contains("\"name\": \"muscling\""));
+    }
+
+    @Test
     void what_stands_nowhere_is_shown_at_the_part_above_it() throws Refused {
         assertEquals("\"leg\"", underlined(Aspect.NAME, 0, "leg", "unwritten"));
     }

@@ -8,6 +8,9 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.yields.estimate.EstimatedTree;
+import dev.gambrel.yields.estimate.Estimator;
+import dev.gambrel.yields.estimate.Measurements;
 import dev.gambrel.yields.working.WaysOfWorking;
 import dev.gambrel.yields.working.Weights;
 import dev.gambrel.yields.working.Worked;
@@ -18,6 +21,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A specification made ready to answer what a carcass should give.
@@ -37,6 +41,7 @@ public final class Yields {
 
     private final CutTree tree;
     private final Working working;
+    private final boolean estimated;
     private final Map<Basis, List<BasisStep>> chains;
     private final Map<Basis, Result<Ready>> ready = new EnumMap<>(Basis.class);
 
@@ -46,7 +51,8 @@ public final class Yields {
         this.tree = tree;
         this.working = working;
         this.chains = BasisChains.of(tree.carcass());
-        if (!WaysOfWorking.askForWeights(tree)) {
+        this.estimated = EstimatedTree.isNeeded(tree);
+        if (!estimated && !WaysOfWorking.askForWeights(tree)) {
             Result<Worked> worked = WaysOfWorking.settle(tree, working, new Weights.NotAsked());
             chains.forEach((basis, chain) -> ready.put(basis, ready(worked, chain)));
         }
@@ -64,7 +70,8 @@ public final class Yields {
     /**
      * Makes a specification ready, worked as it says by its rules, shares and conditions.
      *
-     * <p>Shares of a cut that miss 100 % by no more than the 0.05 point allowed are scaled to close.
+     * <p>Shares of a cut that miss 100 % by no more than the 0.05 point allowed are scaled to close. Where shares are
+     * estimated nothing is worked out beforehand: each carcass has figures of its own.
      *
      * @param tree a tree in which {@link dev.gambrel.tree.rules.TreeRules} finds no error
      * @return what answers for it
@@ -100,6 +107,9 @@ public final class Yields {
         if (!wrong.isEmpty()) {
             return Result.failed(wrong);
         }
+        if (estimated) {
+            return forCarcass(weight, Measurements.NONE);
+        }
         if (!chains.containsKey(weight.basis())) {
             return Result.failed(
                     List.of(WeightCheck.basisDiffers(weight, tree.carcass().basis())));
@@ -118,13 +128,51 @@ public final class Yields {
     }
 
     /**
+     * What a carcass should give on which something was measured. Its weight counts as measured too.
+     *
+     * @param weight its weight, on the specification's basis or on one from which the named losses lead to it
+     * @param measured what else was measured on it
+     * @return the yields with estimated shares put in, and warnings for readings outside their ranges; or an error of {@link
+     *     YieldCode} or of {@link dev.gambrel.yields.estimate.MeasurementCode}, or a rule that the estimated shares break
+     */
+    public Result<ExpectedYields> forCarcass(CarcassWeight weight, Measurements measured) {
+        List<Diagnostic> wrong = new ArrayList<>(WeightCheck.number(weight.mass()));
+        Measurements given = measured.weighed(weight.basis(), weight.mass());
+        wrong.addAll(Estimator.of(tree).check(given));
+        if (Result.hasError(wrong)) {
+            return Result.failed(wrong);
+        }
+        if (!estimated) {
+            return forCarcass(weight);
+        }
+        Result<CutTree> settled = EstimatedTree.of(tree, given);
+        List<Diagnostic> found = new ArrayList<>(settled.diagnostics());
+        Optional<ExpectedYields> yields = settled.value().flatMap(stated -> {
+            Result<ExpectedYields> result = Yields.of(stated, working).forCarcass(weight);
+            found.addAll(result.diagnostics());
+            return result.value();
+        });
+        return new Result<>(yields, found);
+    }
+
+    /**
      * What a carcass from the middle of the specification's weight band should give.
      *
      * @return the yields, or {@link YieldCode#NO_BAND} where no band is stated
      */
     public Result<ExpectedYields> forTypicalCarcass() {
+        return forTypicalCarcass(Measurements.NONE);
+    }
+
+    /**
+     * What a carcass from the middle of the specification's weight band should give on which something was measured.
+     *
+     * @param measured what was measured on it
+     * @return as {@link #forCarcass(CarcassWeight, Measurements)}, or {@link YieldCode#NO_BAND} where no band is stated
+     */
+    public Result<ExpectedYields> forTypicalCarcass(Measurements measured) {
         return tree.carcass().band() instanceof WeightBand.Stated band
-                ? forCarcass(new CarcassWeight(middle(band), tree.carcass().basis()))
+                ? forCarcass(new CarcassWeight(middle(band), tree.carcass().basis()), measured)
                 : Result.failed(List.of(WeightCheck.noBand()));
     }
 

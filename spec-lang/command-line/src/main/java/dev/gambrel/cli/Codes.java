@@ -12,7 +12,9 @@ import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.tree.rules.choice.ChoiceCode;
+import dev.gambrel.tree.rules.estimate.EquationCode;
 import dev.gambrel.yields.YieldCode;
+import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.util.Comparator;
 import java.util.List;
@@ -38,10 +40,12 @@ public final class Codes {
                         TreeCode.values(),
                         BenchCode.values(),
                         ChoiceCode.values(),
+                        EquationCode.values(),
                         AllowanceCode.values(),
                         JsonCode.values(),
                         YieldCode.values(),
-                        WorkingCode.values())
+                        WorkingCode.values(),
+                        MeasurementCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

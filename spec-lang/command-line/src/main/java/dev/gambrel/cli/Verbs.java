@@ -17,6 +17,7 @@ final class Verbs {
         return switch (name) {
             case CheckVerb.NAME -> Optional.of(new CheckVerb());
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
+            case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
@@ -31,6 +32,7 @@ final class Verbs {
         return List.of(
                 CheckVerb.NAME,
                 YieldVerb.NAME,
+                EstimateVerb.NAME,
                 TreeVerb.NAME,
                 OriginVerb.NAME,
                 FormatVerb.NAME,

@@ -7,6 +7,7 @@ import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.estimate.Measurements;
 import dev.gambrel.yields.table.YieldTable;
 import dev.gambrel.yields.working.Working;
 import java.util.ArrayList;
@@ -56,6 +57,7 @@ final class YieldVerb implements Verb {
                 "--given",
                 "GRADE = VALUE",
                 "What is known of the carcass, such as \"season = winter\"; may be given for several grades.");
+        spec.addOption(MeasureArgument.OPTION);
         option(spec, "--unit", "UNIT", "The unit to print in: kg, g, lb or oz; kg if not said.");
         option(spec, "--decimals", "N", "Places after the point, 0 to 6; 2 if not said.");
         option(spec, "--as", "FORM", "text, csv or json; text if not said.");
@@ -125,9 +127,10 @@ final class YieldVerb implements Verb {
     private static Optional<ExpectedYields> yields(
             SpecFileReader.Read spec, ParseResult parsed, List<Diagnostic> findings) {
         Yields ready = Yields.of(spec.tree(), working(parsed));
+        Measurements measured = MeasureArgument.measurements(parsed);
         Result<ExpectedYields> result = parsed.hasMatchedOption("--weight")
-                ? ready.forCarcass(WeightArgument.parse(parsed.matchedOptionValue("--weight", "")))
-                : ready.forTypicalCarcass();
+                ? ready.forCarcass(WeightArgument.parse(parsed.matchedOptionValue("--weight", "")), measured)
+                : ready.forTypicalCarcass(measured);
         findings.addAll(result.diagnostics());
         return result.value();
     }

@@ -14,6 +14,7 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Reference;
 import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.estimate.Equation;
 import dev.gambrel.tree.inspection.DeclaredOnce;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
@@ -48,6 +49,10 @@ final class DeclaredSources implements Rule {
         List<BasisStep> steps = tree.carcass().steps();
         for (int i = 0; i < steps.size(); i++) {
             checkCited(steps.get(i).sources(), new Place.InTree(TreePath.ROOT, Aspect.STEP, i), sources, found);
+        }
+        List<Equation> equations = tree.carcass().predictors().equations();
+        for (int i = 0; i < equations.size(); i++) {
+            checkCited(equations.get(i).sources(), new Place.InTree(TreePath.ROOT, Aspect.ESTIMATE, i), sources, found);
         }
         checkSpecies(tree.species(), sources, found);
     }

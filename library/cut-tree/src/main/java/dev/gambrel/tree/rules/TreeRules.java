@@ -31,6 +31,7 @@ import dev.gambrel.tree.rules.choice.KnownGrades;
 import dev.gambrel.tree.rules.choice.SeparateConditions;
 import dev.gambrel.tree.rules.choice.SettledWays;
 import dev.gambrel.tree.rules.choice.WaysAlone;
+import dev.gambrel.tree.rules.estimate.EstimateRules;
 import dev.gambrel.tree.rules.mass.AgreeingShares;
 import dev.gambrel.tree.rules.mass.ClosedShares;
 import dev.gambrel.tree.rules.mass.KnownBases;
@@ -77,7 +78,8 @@ public final class TreeRules {
             new TreatedTissues(),
             new RibCounts(),
             new Distances(),
-            new PublishedShares());
+            new PublishedShares(),
+            new EstimateRules());
 
     private TreeRules() {}
 

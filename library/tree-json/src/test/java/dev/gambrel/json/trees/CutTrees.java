@@ -60,7 +60,12 @@ public final class CutTrees {
         Arbitrary<BasisStep> steps = Combinators.combine(bases, bases, Words.names(), Figures.expected(Dimension.SHARE))
                 .as(BasisStep::new);
         return Combinators.combine(
-                        bases, Words.freeLists(), Figures.bands(), Words.few(steps), Words.few(Choices.grades()))
+                        bases,
+                        Words.freeLists(),
+                        Figures.bands(),
+                        Words.few(steps),
+                        Words.few(Choices.grades()),
+                        AllPredictors.predictors())
                 .as(Carcass::new);
     }
 

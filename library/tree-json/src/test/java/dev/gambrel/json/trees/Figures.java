@@ -45,6 +45,15 @@ final class Figures {
         return Combinators.combine(decimals(), units).as(Quantity::new);
     }
 
+    static Arbitrary<Unit> units() {
+        return Arbitraries.of(Unit.values());
+    }
+
+    /** In any unit, or in none. */
+    static Arbitrary<Quantity> quantities() {
+        return Combinators.combine(decimals(), units()).as(Quantity::new);
+    }
+
     static Arbitrary<Expected> expected(Dimension dimension) {
         Arbitrary<Quantity> quantity = quantities(dimension);
         return Arbitraries.oneOf(
@@ -59,7 +68,8 @@ final class Figures {
                 Combinators.combine(expected, Words.names()).as(Share.Derived::new);
         Arbitrary<Share> stated = Combinators.combine(expected, Words.few(derived), Words.nameLists())
                 .as(Share.Stated::new);
-        return Arbitraries.oneOf(stated, Arbitraries.create(Share.NotStated::new));
+        Arbitrary<Share> estimated = Words.names().map(Share.Estimated::new);
+        return Arbitraries.oneOf(stated, estimated, Arbitraries.create(Share.NotStated::new));
     }
 
     static Arbitrary<WeightBand> bands() {

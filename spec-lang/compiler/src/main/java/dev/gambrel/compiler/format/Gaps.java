@@ -17,6 +17,7 @@ final class Gaps {
             Kind.PLUS_MINUS,
             Kind.PERCENT,
             Kind.COMMA,
+            Kind.SIGN,
             Kind.OPENING_BRACE,
             Kind.CLOSING_BRACE,
             Kind.OPENING_BRACKET,

@@ -5,17 +5,22 @@ import dev.gambrel.compiler.parse.Word.Kind;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Divides words into lines. A block is indented by two spaces more than the line that opens it; a line that goes on
- * from a comma by four, so that it is not taken for what a brace holds. Empty lines are kept one at a time, and none at
+ * from a comma or a sign by four, so that it is not taken for what a brace holds. Empty lines are kept one at a time, and none at
  * either end of the text.
  *
  * <p>Neighbours are the lines that stand directly in one block with no empty line between; what is in further braces
  * between them stands apart.
  */
 final class LineDivider {
+    /** A comma, and the signs of an equation. */
+    private static final Set<Kind> GOES_ON = EnumSet.of(Kind.COMMA, Kind.SIGN, Kind.MINUS, Kind.SLASH);
+
     private static final int BLOCK = 2;
     private static final int CONTINUATION = 4;
 
@@ -24,7 +29,7 @@ final class LineDivider {
     private final Deque<Integer> open = new ArrayDeque<>();
 
     private int groups;
-    private boolean afterComma;
+    private boolean goesOnAfter;
     private boolean emptyIsDue;
 
     private LineDivider() {
@@ -57,7 +62,7 @@ final class LineDivider {
         }
         int closing = closingFirst(words);
         closeBlocks(closing);
-        boolean goesOn = afterComma && closing == 0;
+        boolean goesOn = goesOnAfter && closing == 0;
         int indent = BLOCK * (open.size() - 1) + (goesOn ? CONTINUATION : 0);
         lines.add(new Line(words, indent, goesOn, open.peek()));
         words.subList(closing, words.size()).forEach(this::follow);
@@ -78,7 +83,7 @@ final class LineDivider {
             closeBlocks(1);
         }
         if (word.kind() != Kind.COMMENT) {
-            afterComma = word.kind() == Kind.COMMA;
+            goesOnAfter = GOES_ON.contains(word.kind());
         }
     }
 

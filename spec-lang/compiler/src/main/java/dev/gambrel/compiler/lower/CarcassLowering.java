@@ -19,6 +19,7 @@ import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.choice.Grade;
+import dev.gambrel.tree.estimate.Predictors;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +38,7 @@ final class CarcassLowering {
 
     private CarcassLowering() {}
 
-    static Carcass carcass(Located located, List<BasisStep> steps, List<Grade> grades) {
+    static Carcass carcass(Located located, List<BasisStep> steps, List<Grade> grades, Predictors predictors) {
         Clauses clauses = new Clauses(located);
         FileReport report = located.report();
         Basis basis = clauses.one(Clause.Basis.class, "on what basis it is weighed")
@@ -50,7 +51,7 @@ final class CarcassLowering {
                 .flatMap(figure -> band(figure, report))
                 .orElse(new WeightBand.NotStated());
         clauses.finish();
-        return new Carcass(basis, dressing, band, steps, grades);
+        return new Carcass(basis, dressing, band, steps, grades, predictors);
     }
 
     private static Optional<WeightBand> band(Clause.Figures written, FileReport report) {

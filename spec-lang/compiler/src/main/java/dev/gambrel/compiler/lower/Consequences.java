@@ -9,6 +9,7 @@ import dev.gambrel.diagnostic.Result;
 import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.tree.rules.choice.ChoiceCode;
+import dev.gambrel.tree.rules.estimate.EquationCode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -62,6 +63,8 @@ final class Consequences {
             return incomplete;
         } else if (code == TreeCode.UNKNOWN_STREAM
                 || code == TreeCode.UNKNOWN_SOURCE
+                || code == EquationCode.UNKNOWN_TERM
+                || code == EquationCode.UNKNOWN_ESTIMATE
                 || code == ChoiceCode.UNKNOWN_GRADE && !isGradeDamaged()) {
             return incomplete || program.mayDeclare(finding.arguments().get(0).shown());
         }

@@ -68,7 +68,9 @@ public final class Lowering {
         List<Diagnostic> broken = TreeRules.check(tree, limits, doubt.paths());
         if (!broken.isEmpty()) {
             Origins origins = new Origins(tree, lowering.lines(revised.earlier()));
-            broken.forEach(finding -> meaning.accept(finding.at(origins::written)));
+            broken.stream()
+                    .filter(finding -> !doubt.follows(finding))
+                    .forEach(finding -> meaning.accept(finding.at(origins::written)));
         }
         found.addAll(new Consequences(found, program, loader.isIncomplete()).without(meaning.list()));
         List<Diagnostic> sorted = FindingOrder.sort(found, texts);

@@ -5,6 +5,7 @@ import dev.gambrel.compiler.meaning.Clauses;
 import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.EstimateClause;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
@@ -31,6 +32,11 @@ final class ShareReader {
     }
 
     Read take(Clauses clauses, TreePath above) {
+        Optional<EstimateClause.EstimatedBy> estimated =
+                clauses.one(EstimateClause.EstimatedBy.class, "what it is estimated by");
+        if (estimated.isPresent()) {
+            return new Read(new Share.Estimated(estimated.get().estimate().text()), false);
+        }
         Optional<Clause.Figures> written =
                 clauses.one(Clause.Figures.class, "a share", clause -> isOfTheCutAbove(clause, above));
         List<Clause.Figures> of = clauses.all(Clause.Figures.class);

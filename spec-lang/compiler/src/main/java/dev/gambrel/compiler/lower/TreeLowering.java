@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.estimate.PredictorLowering;
 import dev.gambrel.compiler.meaning.Clauses;
 import dev.gambrel.compiler.meaning.Dates;
 import dev.gambrel.compiler.meaning.FigureReader;
@@ -30,6 +31,7 @@ import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.choice.Grade;
+import dev.gambrel.tree.estimate.Predictors;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -179,8 +181,18 @@ final class TreeLowering {
             main.add(main.finding(MeaningCode.NO_CARCASS, at)
                     .help("Write a line such as: carcass cold, skin off, 20 kg to 24 kg"));
         }
-        return line.map(located -> CarcassLowering.carcass(located, lowered, grades))
-                .orElse(new Carcass(Basis.COLD, List.of(), new WeightBand.NotStated(), lowered, grades));
+        Predictors predictors = predictors();
+        return line.map(located -> CarcassLowering.carcass(located, lowered, grades, predictors))
+                .orElse(new Carcass(Basis.COLD, List.of(), new WeightBand.NotStated(), lowered, grades, predictors));
+    }
+
+    private Predictors predictors() {
+        PredictorLowering.Read read =
+                PredictorLowering.read(program.all(Keyword.MEASURE_LINE), program.all(Keyword.ESTIMATE_LINE));
+        if (read.inDoubt()) {
+            doubt.aboutEstimates();
+        }
+        return read.predictors();
     }
 
     private List<Stream> streams() {

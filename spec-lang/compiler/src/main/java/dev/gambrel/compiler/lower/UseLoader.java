@@ -158,14 +158,14 @@ final class UseLoader {
     private static Diagnostic notInCatalogue(TradeName species, Clause.Text name, FileReport report) {
         Diagnostic finding =
                 report.finding(FileCode.NOT_IN_CATALOGUE, name.span()).with("species", species);
-        return NearestName.of(species, Catalogue.species())
+        return NearestName.of(species, Catalogue.names())
                 .map(near -> finding.help("Did you mean “" + Catalogue.PREFIX + near + "”?"))
                 .orElse(finding)
                 .help("The catalogue has: " + String.join(", ", catalogueNames()) + ".");
     }
 
     private static List<String> catalogueNames() {
-        return Catalogue.species().stream().map(TradeName::text).toList();
+        return Catalogue.names().stream().map(TradeName::text).toList();
     }
 
     private void useFile(Clause.Text name, boolean mayRevise, FileReport report) {

@@ -29,6 +29,7 @@ public final class Clauses {
                     "measured",
                     "judgement",
                     "common practice",
+                    "decimals dropped",
                     "memory")
             .map(TradeName::of)
             .toList();

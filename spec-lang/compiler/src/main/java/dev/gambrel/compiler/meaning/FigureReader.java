@@ -73,6 +73,9 @@ public final class FigureReader {
     }
 
     private Optional<Quantity> term(Amount.Term term, Dimension dimension) {
+        if (term.unit().isEmpty() && dimension == Dimension.NUMBER) {
+            return Optional.of(new Quantity(term.number(), Unit.NUMBER));
+        }
         if (term.unit().isEmpty()) {
             report.add(report.finding(MeaningCode.MISSING_UNIT, term.span())
                     .with("number", term.number().toPlainString())
@@ -91,7 +94,10 @@ public final class FigureReader {
                     .with("found", found)
                     .with("dimension", unit.get().dimension().words())
                     .with("wanted", dimension.words())
-                    .help("Units that fit: " + dimension.unitSymbols() + "."));
+                    .help(
+                            dimension == Dimension.NUMBER
+                                    ? "Leave the unit out."
+                                    : "Units that fit: " + dimension.unitSymbols() + "."));
             return Optional.empty();
         }
         return Optional.of(new Quantity(term.number(), unit.get()));
@@ -102,7 +108,7 @@ public final class FigureReader {
                 report.finding(MeaningCode.UNKNOWN_UNIT, term.span()).with("unit", term.unit());
         List<TradeName> symbols = new ArrayList<>();
         for (Unit unit : Unit.values()) {
-            if (unit.dimension() == dimension) {
+            if (unit.dimension() == dimension && unit != Unit.NUMBER) {
                 symbols.add(TradeName.of(unit.symbol()));
             }
         }

@@ -1,6 +1,8 @@
 package dev.gambrel.compiler.origin;
 
+import dev.gambrel.compiler.estimate.TermSpans;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.EstimateClause;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.Name;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
@@ -23,7 +25,7 @@ final class AspectSpans {
     static List<Span> candidates(Declaration line, Aspect aspect) {
         return switch (aspect) {
             case NAME -> List.of(line.head());
-            case SHARE -> figures(line, true);
+            case SHARE -> shares(line);
             case BAND -> spans(line, Clause.Figures.class);
             case DERIVED_SHARE -> figures(line, false);
             case COUNT -> spans(line, Clause.Count.class);
@@ -39,12 +41,13 @@ final class AspectSpans {
             case SOURCE -> spans(line, Clause.Cites.class);
             case STEP -> spans(line, Clause.Loss.class);
             case LEAN -> spans(line, Clause.Lean.class);
-            case SPECIES, GRADE, ALLOWANCE -> List.of(line.head());
+            case SPECIES, GRADE, ALLOWANCE, MEASURE, ESTIMATE -> List.of(line.head());
             case TITLE -> spans(line, Clause.Text.class);
             case DRESSING -> spans(line, Clause.Words.class);
             case OTHER_NAME -> spans(line, Clause.Also.class);
             case NOTE -> body(line, Keyword.NOTE_LINE).map(Declaration::head).toList();
             case CHOICE -> choices(line);
+            case TERM -> TermSpans.of(line);
             default -> BenchSpans.candidates(line, aspect);
         };
     }
@@ -53,6 +56,11 @@ final class AspectSpans {
         return line.clauses().stream()
                 .filter(kind::isInstance)
                 .map(Clause::span)
+                .toList();
+    }
+
+    private static List<Span> shares(Declaration line) {
+        return Stream.concat(figures(line, true).stream(), spans(line, EstimateClause.EstimatedBy.class).stream())
                 .toList();
     }
 

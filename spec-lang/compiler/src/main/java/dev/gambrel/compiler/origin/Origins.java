@@ -126,6 +126,8 @@ public final class Origins {
             case STEP -> lines.steps();
             case ALLOWANCE -> lines.allowances();
             case GRADE -> lines.all(Keyword.GRADE_LINE);
+            case MEASURE -> lines.all(Keyword.MEASURE_LINE);
+            case ESTIMATE -> lines.all(Keyword.ESTIMATE_LINE);
             default -> lines.all(Keyword.CARCASS_LINE);
         };
     }
@@ -140,8 +142,19 @@ public final class Origins {
         if (!(place instanceof Place.InTree tree)) {
             return place;
         }
+        if (tree.aspect() == Aspect.TERM) {
+            return inEstimate(tree);
+        }
         boolean atTop = tree.path().equals(TreePath.ROOT) || tree.aspect() == Aspect.ALLOWANCE;
         return atTop ? atTop(tree) : inBody(tree);
+    }
+
+    private Place inEstimate(Place.InTree tree) {
+        return lines.all(Keyword.ESTIMATE_LINE).stream()
+                .filter(line -> TreePath.ROOT.then(line.line().name()).equals(tree.path()))
+                .findFirst()
+                .map(line -> located(tree, line, Aspect.TERM, tree.index()))
+                .orElse(tree);
     }
 
     private Place inBody(Place.InTree tree) {

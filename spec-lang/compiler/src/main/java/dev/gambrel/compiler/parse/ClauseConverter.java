@@ -26,6 +26,7 @@ final class ClauseConverter {
     private final Wholeness whole;
     private final PortionConverter portions;
     private final ChoiceConverter choices;
+    private final EstimateConverter estimates;
 
     ClauseConverter(Offsets offsets, NameConverter names, FigureConverter figures, Wholeness whole) {
         this.whole = whole;
@@ -34,10 +35,15 @@ final class ClauseConverter {
         this.figures = figures;
         this.portions = new PortionConverter(names, figures, whole);
         this.choices = new ChoiceConverter(offsets, names, figures);
+        this.estimates = new EstimateConverter(offsets, names, figures, whole);
     }
 
     Name gradeValue(GradeValueContext value) {
         return choices.value(value);
+    }
+
+    EstimateConverter estimates() {
+        return estimates;
     }
 
     /** Whatever of a tail could be read, in the order written. */
@@ -45,7 +51,7 @@ final class ClauseConverter {
         List<Clause> clauses = new ArrayList<>();
         for (ParseTree child : tail.children == null ? List.<ParseTree>of() : tail.children) {
             if (child instanceof ClauseContext clause && whole.of(clause)) {
-                add(clause, clauses);
+                estimates.clause(clause, offsets.of(clause)).ifPresentOrElse(clauses::add, () -> add(clause, clauses));
             } else if (child instanceof NameContext name && whole.of(name)) {
                 clauses.add(arrow(name));
             }
@@ -99,6 +105,8 @@ final class ClauseConverter {
             clauses.add(new Clause.Bones(BoneState.PART_BONED, span));
         } else if (clause instanceof BonelessClauseContext) {
             clauses.add(new Clause.Bones(BoneState.BONELESS, span));
+        } else if (clause instanceof TextClauseContext c) {
+            clauses.add(new Clause.Text(NameConverter.unquoted(c.STRING().getText()), span));
         } else if (clause instanceof WordsClauseContext) {
             clauses.add(new Clause.Words(names.slice(span), span));
         } else if (clause instanceof AsClauseContext c) {
@@ -145,7 +153,7 @@ final class ClauseConverter {
             clauses.add(between(c, span));
         } else if (clause instanceof ReplacesClauseContext c) {
             clauses.add(new RevisionClause.Replaces(c.NUMBER().getText(), span));
-        } else if (clause instanceof InForceClauseContext c) {
+        } else if (clause instanceof InClauseContext c) {
             clauses.add(new RevisionClause.InForce(names.slice(offsets.of(c.date())), span));
         } else if (clause instanceof HangingClauseContext c) {
             clauses.add(new Clause.Hanging(figures.figure(c.daily()), figures.amount(c.quantity()), span));

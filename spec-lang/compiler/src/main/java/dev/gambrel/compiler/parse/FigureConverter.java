@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.internal.grammar.GambrelLexer;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.DailyContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.ExpectationContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FigureContext;
@@ -14,11 +15,14 @@ import dev.gambrel.text.Span;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.tree.TerminalNode;
 
 /** Figures: numbers with units, spreads and ranges. */
 final class FigureConverter {
     private static final int LONGEST_NUMBER = 200;
+    private static final String WITHOUT_COMMA =
+            "Write a point for the decimals, and nothing between thousands: 1.5, or 1500.";
 
     private final Offsets offsets;
     private final FileReport report;
@@ -91,10 +95,7 @@ final class FigureConverter {
 
     private BigDecimal number(NumberContext context) {
         if (context.DECIMAL_COMMA() != null) {
-            return unreadable(
-                    context,
-                    SyntaxCode.COMMA_IN_NUMBER,
-                    "Write a point for the decimals, and nothing between thousands: 1.5, or 1500.");
+            return unreadable(context, SyntaxCode.COMMA_IN_NUMBER, WITHOUT_COMMA);
         }
         if (context.getText().length() > LONGEST_NUMBER) {
             return unreadable(context, SyntaxCode.NUMBER_TOO_LONG, "Write at most " + Quantity.MAX_DIGITS + " digits.");
@@ -107,6 +108,20 @@ final class FigureConverter {
             return unreadable(context, SyntaxCode.NUMBER_TOO_LONG, "Write at most " + Quantity.MAX_DIGITS + " digits.");
         }
         return context.MINUS() == null ? value : value.negate();
+    }
+
+    /** A number without sign or fraction. */
+    BigDecimal plain(Token number) {
+        Span span = offsets.of(number);
+        String text = number.getText();
+        if (number.getType() == GambrelLexer.DECIMAL_COMMA) {
+            return unreadable(text, span, SyntaxCode.COMMA_IN_NUMBER, WITHOUT_COMMA);
+        }
+        boolean acceptable = text.length() <= LONGEST_NUMBER && Quantity.isAcceptable(new BigDecimal(text));
+        return acceptable
+                ? new BigDecimal(text)
+                : unreadable(
+                        text, span, SyntaxCode.NUMBER_TOO_LONG, "Write at most " + Quantity.MAX_DIGITS + " digits.");
     }
 
     private BigDecimal fraction(NumberContext context, List<TerminalNode> numbers, BigDecimal first) {
@@ -122,9 +137,12 @@ final class FigureConverter {
     }
 
     private BigDecimal unreadable(NumberContext context, SyntaxCode code, String help) {
+        return unreadable(context.getText(), offsets.of(context), code, help);
+    }
+
+    private BigDecimal unreadable(String text, Span span, SyntaxCode code, String help) {
         damaged = true;
-        String text = context.getText();
-        report.add(report.finding(code, offsets.of(context))
+        report.add(report.finding(code, span)
                 .with("found", text.length() > 40 ? text.substring(0, 40) + "…" : text)
                 .help(help));
         return BigDecimal.ZERO;

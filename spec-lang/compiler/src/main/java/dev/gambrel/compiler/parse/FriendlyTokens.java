@@ -21,6 +21,9 @@ final class FriendlyTokens {
             case GambrelLexer.RBRACE -> "a brace }";
             case GambrelLexer.LPAREN -> "a bracket (";
             case GambrelLexer.RPAREN -> "a bracket )";
+            case GambrelLexer.EQUALS -> "=";
+            case GambrelLexer.PLUS -> "+";
+            case GambrelLexer.MULTIPLIED -> "×";
             case GambrelLexer.SLASH, GambrelLexer.MINUS, GambrelLexer.STRAY, GambrelLexer.OPEN_STRING -> "";
             case GambrelLexer.NEWLINE, -1 -> "the end of the line";
             default -> "“" + KeywordLexer.word(type) + "”";

@@ -64,6 +64,8 @@ final class LineConverter {
             return plain(c, whole.of(c.expectation()) ? List.of(clauses.size(c)) : List.of());
         } else if (line instanceof LeaveLineContext c) {
             return plain(c, text(c.STRING()));
+        } else if (line instanceof EstimateLineContext c) {
+            return plain(c, clauses.estimates().workedOut(c));
         }
         return plain(line, List.of());
     }

@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.internal.grammar.GambrelLexer;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.NameContext;
 import dev.gambrel.compiler.syntax.Name;
 import dev.gambrel.text.Span;
@@ -19,7 +20,8 @@ final class NameConverter {
 
     Name name(NameContext context) {
         Span span = offsets.of(context);
-        String written = context.STRING() != null ? unquoted(context.STRING().getText()) : slice(span);
+        boolean quoted = context.getStart().getType() == GambrelLexer.STRING;
+        String written = quoted ? unquoted(context.getStart().getText()) : slice(span);
         return name(written, span);
     }
 

@@ -53,8 +53,8 @@ final class PortionConverter {
     private Clause bound(BoundClauseContext c, Span span) {
         boolean least = c.LEAST() != null;
         Amount amount = figures.amount(c.quantity());
-        return c.name() != null
-                ? new PortionClause.BoundFrom(least, amount, names.name(c.name()), span)
+        return c.FROM() != null
+                ? new PortionClause.BoundFrom(least, amount, names.name(c.name(0)), span)
                 : new PortionClause.Bound(least, amount, c.THICK() != null, span);
     }
 

@@ -22,13 +22,17 @@ final class SizeGuard {
 
     boolean passes(List<? extends Token> tokens) {
         int depth = 0;
+        int brackets = 0;
+        int before = Token.EOF;
         int lines = 0;
         boolean begins = true;
         for (Token token : tokens) {
             int type = token.getType();
             depth = depth(depth, type);
-            if (depth > limits.nesting()) {
-                report.add(tooDeep(token, depth));
+            brackets = type == GambrelLexer.NEWLINE && !goesOn(before) ? 0 : brackets(brackets, type);
+            before = type;
+            if (Math.max(depth, brackets) > limits.nesting()) {
+                report.add(tooDeep(token, Math.max(depth, brackets)));
                 return false;
             }
             boolean brace = type == GambrelLexer.LBRACE || type == GambrelLexer.RBRACE;
@@ -49,11 +53,33 @@ final class SizeGuard {
         return type == GambrelLexer.RBRACE ? Math.max(0, depth - 1) : depth;
     }
 
+    /** Whether an equation goes on in the next line. */
+    private static boolean goesOn(int before) {
+        return switch (before) {
+            case GambrelLexer.PLUS,
+                    GambrelLexer.MINUS,
+                    GambrelLexer.MULTIPLIED,
+                    GambrelLexer.SLASH,
+                    GambrelLexer.NEWLINE -> true;
+            default -> false;
+        };
+    }
+
+    private static int brackets(int depth, int type) {
+        if (type == GambrelLexer.LPAREN) {
+            return depth + 1;
+        }
+        return type == GambrelLexer.RPAREN ? Math.max(0, depth - 1) : depth;
+    }
+
     private Diagnostic tooDeep(Token brace, int depth) {
+        String help = brace.getType() == GambrelLexer.LPAREN
+                ? "Close the brackets, or write a part of the estimate as one of its own."
+                : "Close the braces of a cut before the next cut of the same carcass begins.";
         return report.finding(SyntaxCode.TOO_DEEP, offsets.of(brace))
                 .with("found", depth)
                 .with("allowed", limits.nesting())
-                .help("Close the braces of a cut before the next cut of the same carcass begins.");
+                .help(help);
     }
 
     /** Lines here count closing braces too, so twice as many are let through as there may be statements. */

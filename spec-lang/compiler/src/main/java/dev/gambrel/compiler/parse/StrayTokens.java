@@ -33,7 +33,7 @@ final class StrayTokens {
         return lines;
     }
 
-    private static Diagnostic stray(Token token, Offsets offsets, FileReport report) {
+    static Diagnostic stray(Token token, Offsets offsets, FileReport report) {
         String text = token.getText();
         var finding =
                 report.finding(SyntaxCode.STRAY_CHARACTER, offsets.of(token)).with("found", shown(text));

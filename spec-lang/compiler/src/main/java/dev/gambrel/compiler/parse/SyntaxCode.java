@@ -6,7 +6,7 @@ import dev.gambrel.diagnostic.Severity;
 /** The kinds of finding about a line that cannot be read. All are errors. */
 public enum SyntaxCode implements Code {
     /** Braces inside braces beyond what is taken. */
-    TOO_DEEP("G0104", "too-deep", "Braces stand {found} deep here; at most {allowed} are taken."),
+    TOO_DEEP("G0104", "too-deep", "Braces or brackets stand {found} deep here; at most {allowed} are taken."),
 
     /** A word in a place where it means nothing. */
     DOES_NOT_FIT("G0201", "does-not-fit", "“{found}” does not fit here."),

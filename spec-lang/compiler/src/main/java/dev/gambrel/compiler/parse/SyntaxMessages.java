@@ -33,7 +33,11 @@ final class SyntaxMessages {
 
     void report(Parser parser, RecognitionException fault, StatementContext statement) {
         Token offending = fault.getOffendingToken();
-        if (parser.getRuleContext() instanceof GambrelParser.BlockContext block) {
+        if (isSignOfAnEquation(offending) && !mayHaveAnEquation(statement)) {
+            if (!strayLines.contains(report.lineOf(offsets.of(offending)))) {
+                report.add(StrayTokens.stray(offending, offsets, report));
+            }
+        } else if (parser.getRuleContext() instanceof GambrelParser.BlockContext block) {
             report.add(openBrace(block));
         } else if (strayLines.contains(report.lineOf(where(parser, offending)))) {
             return;
@@ -42,6 +46,18 @@ final class SyntaxMessages {
         } else {
             report.add(doesNotFit(parser, fault, offending, statement));
         }
+    }
+
+    private static boolean isSignOfAnEquation(Token token) {
+        return switch (token.getType()) {
+            case GambrelLexer.EQUALS, GambrelLexer.PLUS, GambrelLexer.MULTIPLIED -> true;
+            default -> false;
+        };
+    }
+
+    private static boolean mayHaveAnEquation(StatementContext statement) {
+        int first = statement == null ? Token.EOF : statement.getStart().getType();
+        return first == GambrelLexer.ESTIMATE || first == GambrelLexer.MEASURE;
     }
 
     private Diagnostic doesNotFit(

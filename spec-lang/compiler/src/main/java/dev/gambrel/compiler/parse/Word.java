@@ -31,6 +31,8 @@ public record Word(Kind kind, String text, Span span) {
         SLASH,
         /** A hyphen or a dash that stands in no word. */
         MINUS,
+        /** An equals sign, a plus or a times of an equation. */
+        SIGN,
         /** Opens a block. */
         OPENING_BRACE,
         /** Closes a block. */

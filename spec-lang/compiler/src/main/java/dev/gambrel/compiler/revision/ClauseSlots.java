@@ -1,6 +1,7 @@
 package dev.gambrel.compiler.revision;
 
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.EstimateClause;
 import dev.gambrel.compiler.syntax.Name;
 import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.text.Span;
@@ -70,8 +71,22 @@ final class ClauseSlots {
             return new Slot(Clause.FatLimit.class, limit.where());
         } else if (clause instanceof Clause.Also also) {
             return new Slot(Clause.Also.class, also.name().text());
+        } else if (clause instanceof EstimateClause estimate) {
+            return new Slot(clause.getClass(), which(estimate));
         }
         return new Slot(clause.getClass(), "");
+    }
+
+    /** Scores, ranges and limits are told apart by what they are of. */
+    private static Object which(EstimateClause clause) {
+        if (clause instanceof EstimateClause.Score score) {
+            return score.word().text();
+        } else if (clause instanceof EstimateClause.Holds holds) {
+            return holds.of().text();
+        } else if (clause instanceof EstimateClause.Bound bound) {
+            return List.of(bound.least(), bound.when().stream().map(Name::text).toList());
+        }
+        return "";
     }
 
     /** A share that names the cut above as its base is the same as one that names none. */

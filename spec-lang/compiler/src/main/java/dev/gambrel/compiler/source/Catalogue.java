@@ -11,13 +11,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** The species that come with the compiler, written in the language itself, each figure with its source. */
+/** The species and published equations that come with the compiler, written in the language itself, each figure with its source. */
 public final class Catalogue {
     /** What a {@code use} line begins with to mean the catalogue. */
     public static final String PREFIX = "catalogue:";
 
     private static final Map<TradeName, String> FILES = files();
+
+    private static final List<String> EQUATIONS =
+            List.of("beef equations", "game equations", "lamb equations", "pork equations");
 
     private Catalogue() {}
 
@@ -41,13 +45,33 @@ public final class Catalogue {
     }
 
     /**
-     * The text of one species.
+     * The collections of published equations that there are.
      *
-     * @param species its name
+     * @return their names as a {@code use} line writes them after the prefix
+     */
+    public static List<TradeName> equations() {
+        return EQUATIONS.stream().map(TradeName::of).toList();
+    }
+
+    /**
+     * All that there is: species, then equations.
+     *
+     * @return names as a {@code use} line writes them after the prefix
+     */
+    public static List<TradeName> names() {
+        return Stream.concat(species().stream(), equations().stream()).toList();
+    }
+
+    /**
+     * The text of one species or of one collection of equations.
+     *
+     * @param name its name
      * @return the text, or nothing if the catalogue lacks it
      */
-    public static Optional<SourceText> text(TradeName species) {
-        return Optional.ofNullable(FILES.get(species)).map(file -> read(species, file));
+    public static Optional<SourceText> text(TradeName name) {
+        return equations().contains(name)
+                ? Optional.of(read(name, name.key().replace(' ', '-') + ".cuts"))
+                : Optional.ofNullable(FILES.get(name)).map(file -> read(name, file));
     }
 
     private static SourceText read(TradeName species, String file) {

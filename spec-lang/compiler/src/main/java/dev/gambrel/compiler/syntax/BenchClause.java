@@ -4,7 +4,7 @@ import dev.gambrel.text.Span;
 import java.util.List;
 
 /** Something that the bench is told. */
-public sealed interface BenchClause extends Clause {
+public sealed interface BenchClause extends Clause.OfOneKindOfLine {
     /**
      * What comes off before it.
      *

@@ -9,44 +9,16 @@ import dev.gambrel.tree.anatomy.PieceCount;
 import java.util.List;
 
 /** Something that a line says besides its name. */
-public sealed interface Clause
-        permits Clause.Figures,
-                Clause.Count,
-                Clause.Bones,
-                Clause.Ribs,
-                Clause.Cites,
-                Clause.Lean,
-                Clause.Kind,
-                Clause.Also,
-                Clause.Remainder,
-                Clause.Between,
-                Clause.Loss,
-                Clause.Citation,
-                Clause.Words,
-                Clause.Arrow,
-                Clause.FatLimit,
-                Clause.GlandMark,
-                Clause.Text,
-                Clause.Numbers,
-                Clause.ForSpecies,
-                Clause.Basis,
-                Clause.Item,
-                Clause.Tools,
-                Clause.At,
-                Clause.Region,
-                Clause.Chosen,
-                Clause.Hanging,
-                Clause.OnlyFrom,
-                Clause.But,
-                RevisionClause,
-                PortionClause,
-                BenchClause {
+public sealed interface Clause {
     /**
      * Where it is written.
      *
      * @return the place
      */
     Span span();
+
+    /** What only lines of one kind say; their clauses stand in a file of their own. */
+    non-sealed interface OfOneKindOfLine extends Clause {}
 
     /**
      * A figure.

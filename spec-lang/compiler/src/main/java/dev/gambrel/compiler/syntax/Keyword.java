@@ -77,6 +77,10 @@ public enum Keyword {
     SCORE_LINE("score", "score silverskin", CUT),
     /** Tissue left as it is. */
     LEAVE_LINE("leave", "leave silverskin \"why\"", CUT),
+    /** Something measured on the carcass. */
+    MEASURE_LINE("measure", "measure NAME, in mm, \"where it is taken\", 5 mm to 40 mm", FILE),
+    /** An estimate by equation. */
+    ESTIMATE_LINE("estimate", "estimate NAME = 71.5 % - 0.84 % per mm × back fat, source NAME", FILE),
     /** A published share of a piece. */
     PUBLISHED_LINE("published", "published 32 % of carcass, source NAME", PIECE);
 

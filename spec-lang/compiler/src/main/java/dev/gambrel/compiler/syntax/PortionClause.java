@@ -5,7 +5,7 @@ import dev.gambrel.tree.portion.Precedence;
 import java.util.List;
 
 /** Something that a portion line says. */
-public sealed interface PortionClause extends Clause {
+public sealed interface PortionClause extends Clause.OfOneKindOfLine {
     /**
      * How thick.
      *

@@ -3,7 +3,7 @@ package dev.gambrel.compiler.syntax;
 import dev.gambrel.text.Span;
 
 /** Something that is said of one revision following another. */
-public sealed interface RevisionClause extends Clause {
+public sealed interface RevisionClause extends Clause.OfOneKindOfLine {
     /**
      * Which part of the same cut gains what this one loses, or loses what it gains.
      *

@@ -37,7 +37,10 @@ public final class ClosedShares implements Rule {
             if (canTell && rests.size() > 1) {
                 found.accept(twoRests(site));
             } else if (canTell && allPlausible(site)) {
-                checkSum(site, !rests.isEmpty() || !site.isDivided(), inspection, found);
+                boolean takesTheRest = !rests.isEmpty() || !site.isDivided();
+                if (takesTheRest || !isEstimated(site)) {
+                    checkSum(site, takesTheRest, inspection, found);
+                }
             }
         }
     }
@@ -54,8 +57,14 @@ public final class ClosedShares implements Rule {
     private static boolean allPlausible(Site site) {
         return site.parts().stream()
                 .allMatch(part -> part instanceof Part.Rest
+                        || part.share() instanceof Share.Estimated
                         || part.share() instanceof Share.Stated stated && isPlausible(stated)
                         || part instanceof Part.Trim && part.share() instanceof Share.NotStated);
+    }
+
+    /** That nothing gives way to an estimated share is another rule's finding. */
+    private static boolean isEstimated(Site site) {
+        return site.parts().stream().anyMatch(part -> part.share() instanceof Share.Estimated);
     }
 
     private static boolean isPlausible(Share.Stated share) {

@@ -17,8 +17,8 @@ import dev.gambrel.compiler.internal.KeywordLexer;
 tokens {
     // Statements, from LANGUAGE to PUBLISHED
     LANGUAGE, USE, REVISES, ADD, OMIT, SOURCE, SPECIFICATION, CARCASS, FROM, STREAM, GRADE, CUT, WORKED, BONE, MUSCLE,
-    GLAND, TRIM, REMOVE, SQUARE, LOSS, REST, PORTION, SEPARATE, SCORE, LEAVE, REFERENCE, NOTE, CONTAINS, ALLOW, SPECIES, RIBS, VERTEBRAE, PIECE,
-    PUBLISHED,
+    GLAND, TRIM, REMOVE, SQUARE, LOSS, REST, PORTION, SEPARATE, SCORE, LEAVE, REFERENCE, NOTE, CONTAINS, ALLOW, SPECIES,
+    RIBS, VERTEBRAE, PIECE, MEASURE, ESTIMATE, PUBLISHED,
 
     // Words within statements
     ALONG, ALSO, AND, ANY, AT, AVERAGE, BECAUSE, BETWEEN, BONED, BONELESS, BONE_IN, BUT, BY, BY_PRODUCT, CHEMICAL, COMMON,
@@ -31,6 +31,9 @@ tokens {
 
     // Of ways of working
     AS, IS, OR, OVER, UNDER, WHEN,
+
+    // Of estimates
+    ESTIMATED,
 
     // The last of all words; the keywords are those from LANGUAGE to this
     WASTE
@@ -48,10 +51,15 @@ RBRACE: '}';
 LPAREN: '(';
 RPAREN: ')';
 
+// Signs of equations; elsewhere they are strays
+EQUALS: '=';
+PLUS: '+';
+MULTIPLIED: '×' | '*';
+
 NUMBER: DIGIT+ ('.' DIGIT+)? | '.' DIGIT+;
 DECIMAL_COMMA: DIGIT+ (',' DIGIT+)+ ('.' DIGIT+)?;
 
-WORD: LETTER (LETTER | DIGIT | [-'’.&] (LETTER | DIGIT))*;
+WORD: LETTER (LETTER | DIGIT | SQUARED | [-'’.&] (LETTER | DIGIT))*;
 
 STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])* '"';
 OPEN_STRING: '"' (~["\\\r\n] | '\\' ~[\r\n])* '\\'?;
@@ -62,6 +70,7 @@ BLANK: [ \t\u00A0]+ -> skip;
 STRAY: .;
 
 fragment DIGIT: [0-9];
+fragment SQUARED: '²';
 // Letters of every script with their marks, given as few wide ranges so that the automaton stays small; general
 // punctuation, arrows, mathematical signs and private characters lie outside them. What a name may hold is checked later.
 fragment LETTER: [a-zA-Z°µÀ-ÖØ-öø-\u1FFF\u2C00-\uD7FF\uF900-\u{10FFFF}];

@@ -64,6 +64,8 @@ simpleStatement
     | ALLOW name STRING?                               # allowLine
     | RIBS count tail                                  # ribsLine
     | VERTEBRAE WORD count tail                        # vertebraeLine
+    | MEASURE name tail                                # measureLine
+    | ESTIMATE name EQUALS NEWLINE* expression tail    # estimateLine
     | PUBLISHED figure tail                            # publishedLine
     ;
 
@@ -71,7 +73,7 @@ unknownStatement
     : ~(
         LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | GRADE | CUT | WORKED
         | BONE | MUSCLE | GLAND | TRIM | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | SCORE | LEAVE | REFERENCE
-        | NOTE | CONTAINS | ALLOW | SPECIES | RIBS | VERTEBRAE | PIECE | PUBLISHED | NEWLINE | LBRACE | RBRACE
+        | NOTE | CONTAINS | ALLOW | SPECIES | RIBS | VERTEBRAE | PIECE | MEASURE | ESTIMATE | PUBLISHED | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
 
@@ -79,7 +81,7 @@ unknownStatement
 tail: (COMMA NEWLINE* clause)* (ARROW name (COMMA NEWLINE* clause)*)?;
 
 clause
-    : expectation (OF name | THICK | RIBS)?                              # figureClause
+    : expectation (OF name | THICK | RIBS | EQUALS name)?                             # figureClause
     | (ONE PER CARCASS | TWO (PER CARCASS | PEOPLE))                     # countClause
     | BONE IN                                                            # boneInClause
     | BONE_IN                                                            # boneInClause
@@ -92,7 +94,7 @@ clause
     | ALSO name (LPAREN name (COMMA name)* RPAREN)?                      # alsoClause
     | REMAINDER ARROW name                                               # remainderClause
     | BETWEEN quantity AND quantity THICK?                               # betweenClause
-    | AT (LEAST | MOST) quantity (THICK | FROM name)?                    # boundClause
+    | AT (LEAST | MOST) quantity (THICK | FROM name | FOR name EQUALS name)? # boundClause
     | (INTO NUMBER | WHOLE | HALVED)                                     # numberClause
     | (WEIGHT | THICKNESS) RULES                                         # precedenceClause
     | SMALLEST quantity                                                  # smallestClause
@@ -112,11 +114,15 @@ clause
     | (PUBLISHED | MEASURED | JUDGEMENT | MEMORY | COMMON PRACTICE) STRING # sourceKindClause
     | DIFFERENCE (FROM | TO) name                                        # differenceClause
     | REPLACES NUMBER                                                    # replacesClause
-    | IN FORCE FROM date                                                 # inForceClause
+    | IN (FORCE FROM date | unit)                                        # inClause
     | BECAUSE STRING                                                     # becauseClause
     | BUT STRING                                                         # butClause
     | ONLY FROM name                                                     # onlyFromClause
     | THEN daily (WORD | PER) DAY FOR quantity                            # hangingClause
+    | STRING                                                             # textClause
+    | PLUS_MINUS quantity                                                # spreadClause
+    | FOR name figure                                                    # heldClause
+    | ESTIMATED BY name                                                  # estimatedClause
     | AS name                                                            # asClause
     | WHEN condition                                                     # whenClause
     | (WORD | OVER | UNDER) name?                                        # wordsClause
@@ -136,6 +142,15 @@ gradeValue
         UNDER | OVER | AT | AND | OR | TO | STRING | NUMBER | DECIMAL_COMMA | COMMA | ARROW | LBRACE | RBRACE | NEWLINE
     )+
     ;
+
+// Equations; a line may go on after a sign
+expression: MINUS? product ((PLUS | MINUS) NEWLINE* product)*;
+
+product: factor ((MULTIPLIED | SLASH) NEWLINE* factor)*;
+
+factor: coefficient | name | LPAREN expression RPAREN;
+
+coefficient: (NUMBER | DECIMAL_COMMA) unit? (PER unit)*;
 
 // Figures
 figure: expectation (OF name)?;
@@ -185,7 +200,7 @@ basis: IN? WORD;
 // A trade name as spoken: any words, even those of the language, or anything in quotes
 name
     : ~(
-        ARROW | PLUS_MINUS | PERCENT | COMMA | SLASH | MINUS | LBRACE | RBRACE | LPAREN | RPAREN | NUMBER
+        ARROW | PLUS_MINUS | EQUALS | PLUS | MULTIPLIED | PERCENT | COMMA | SLASH | MINUS | LBRACE | RBRACE | LPAREN | RPAREN | NUMBER
         | DECIMAL_COMMA | STRING | OPEN_STRING | NEWLINE | STRAY
     )+
     | STRING
