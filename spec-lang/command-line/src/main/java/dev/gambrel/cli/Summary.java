@@ -43,7 +43,8 @@ final class Summary {
     static String checked(SpecFileReader.Read read, List<Diagnostic> findings) {
         List<Part> parts = read.tree().parts();
         String files = read.files() == 1 ? "1 file" : read.files() + " files";
-        return "Checked: " + parts(parts) + " parts on " + (1 + levels(parts)) + " levels, the carcass counted, in "
+        return "Checked: " + (parts(parts) == 1 ? "1 part" : parts(parts) + " parts") + " on " + (1 + levels(parts))
+                + " levels, the carcass counted, in "
                 + files + ": shares and their spreads, bones in\nand out, landmarks, glands, where every gram goes, "
                 + "published figures. Findings: " + FindingsPrinter.count(findings) + allowed(read) + ".\n";
     }

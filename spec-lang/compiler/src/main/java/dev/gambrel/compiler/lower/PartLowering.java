@@ -3,6 +3,7 @@ package dev.gambrel.compiler.lower;
 import dev.gambrel.compiler.meaning.Clauses;
 import dev.gambrel.compiler.meaning.JoinedNames;
 import dev.gambrel.compiler.meaning.Located;
+import dev.gambrel.compiler.meaning.MissingComma;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.TreePath;
@@ -31,6 +32,9 @@ final class PartLowering {
     /** The part that a line names; nothing for a line that names none. */
     Optional<Part> part(Located located, TreePath above) {
         Declaration line = located.line();
+        if (MissingComma.isReported(located)) {
+            doubt.about(above.then(name(line)));
+        }
         return switch (line.keyword()) {
             case CUT_LINE -> Optional.of(cuts.cut(located, above));
             case WORKED_LINE -> Optional.of(ways.way(located, above));

@@ -4,6 +4,7 @@ import dev.gambrel.compiler.meaning.Clauses;
 import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.meaning.MeaningCode;
+import dev.gambrel.compiler.meaning.MissingComma;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.PortionClause;
@@ -34,6 +35,7 @@ final class PortionLowering {
 
     /** The portion; nothing, after a finding, if how large it is cannot be read. */
     Optional<Portion> portion(Located located, TreePath above) {
+        MissingComma.isReported(located);
         Clauses clauses = new Clauses(located);
         Optional<Aim> aim = aim(located, clauses);
         Acceptance acceptance = new AcceptanceReader(report).take(clauses);

@@ -17,6 +17,8 @@ public enum MeaningCode implements Code {
     NO_LANGUAGE("G0218", "no-language", "The first line does not say which version of the language this is."),
     /** A version that this program does not know. */
     UNKNOWN_LANGUAGE("G0219", "unknown-language", "This program does not know version {version} of the language."),
+    /** A clause that the lack of a comma made part of a name. */
+    MISSING_COMMA("G0220", "missing-comma", "There is no comma between “{name}” and “{clause}”."),
 
     /** Nothing declares a specification. */
     NO_SPECIFICATION("G0310", "no-specification", "No line declares the specification."),

@@ -12,6 +12,7 @@ import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Lays the lines of one pair of braces over those of another: changes only what they name, adds and leaves out. */
@@ -100,6 +101,13 @@ final class BodyRevision {
         Diagnostic finding =
                 report.finding(RevisionCode.NOTHING_TO_CHANGE, line.head()).with("line", wanted);
         TradeName name = LineKey.name(line);
+        Optional<Declaration> holder = lines.holderOf(LineKey.of(line));
+        if (holder.isPresent()) {
+            String braces = holder.get().keyword().word() + " " + LineKey.name(holder.get());
+            report.add(finding.related(report.at(holder.get().head()), "there is one in the braces of this line")
+                    .help("Write it in the braces of “" + braces + "”, as it stands there."));
+            return;
+        }
         List<Integer> same = lines.called(name);
         if (!same.isEmpty()) {
             Declaration other = lines.get(same.get(0));

@@ -87,8 +87,10 @@ final class GivingWay {
                 .with("by", points(change.by()))
                 .with("whole", path.last())
                 .with("more", change.by().signum() > 0 ? "more" : "less")
-                .help(
-                        "Say at the end of the line what gives way: difference from rest, or difference from another part.")
+                .help("Say at the end of the line where it "
+                        + (change.by().signum() > 0
+                                ? "comes from: difference from rest, or difference from another part."
+                                : "goes to: difference to rest, or difference to another part."))
                 .help("Or change the shares of several lines so that they make it up among themselves."));
     }
 

@@ -17,6 +17,7 @@ final class Lines {
     private final TreeMap<Integer, Statement> lines = new TreeMap<>();
     private final Map<LineKey, List<Integer>> byKey = new HashMap<>();
     private final Map<TradeName, List<Integer>> byName = new HashMap<>();
+    private final Map<LineKey, Declaration> holders = new HashMap<>();
 
     Lines(List<Statement> before) {
         before.forEach(this::add);
@@ -45,6 +46,25 @@ final class Lines {
 
     List<Integer> find(LineKey key) {
         return present(byKey.getOrDefault(key, List.of()));
+    }
+
+    /** The line that has such a one in its braces, however deep. All are looked up once, when first asked for. */
+    Optional<Declaration> holderOf(LineKey key) {
+        if (holders.isEmpty()) {
+            lines.values().forEach(this::indexHolders);
+        }
+        return Optional.ofNullable(holders.get(key));
+    }
+
+    private void indexHolders(Statement statement) {
+        if (statement instanceof Declaration line) {
+            for (Statement inner : line.body()) {
+                if (inner instanceof Declaration candidate) {
+                    holders.putIfAbsent(LineKey.of(candidate), line);
+                }
+                indexHolders(inner);
+            }
+        }
     }
 
     /** Lines of a name; a line without one is called by its keyword. */

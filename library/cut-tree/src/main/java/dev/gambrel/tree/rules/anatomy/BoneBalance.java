@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * What goes in comes out: a bone is taken only from a cut that it entered, none is left in what is called boneless, and
@@ -82,7 +83,16 @@ public final class BoneBalance implements Rule {
             }
         }
         return finding.help("Move the line to the cut that the bone lies in, or name the right bone.")
-                .help("If the house cuts so that it does lie here, say so in the braces: contains " + name);
+                .help(
+                        "If the house cuts so that it does lie here, say in the braces all the bones that are in it: contains "
+                                + all(site, name));
+    }
+
+    /** What "contains" must list, since it takes the place of what the species says. */
+    private static String all(Site site, TradeName bone) {
+        Set<TradeName> all = new LinkedHashSet<>(site.bonesIn().orElse(Set.of()));
+        all.add(bone);
+        return all.stream().map(TradeName::text).collect(Collectors.joining(", "));
     }
 
     private static void checkLeft(Site site, List<Site> below, PieceIndex pieces, Consumer<Diagnostic> found) {

@@ -17,6 +17,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** A cut's name means one piece of the animal, and as many of it as the animal has. */
 public final class PieceNames implements Rule {
@@ -95,10 +96,12 @@ public final class PieceNames implements Rule {
             for (PieceIndex.Known meaning : meanings) {
                 finding = finding.note(meaning(name, meaning));
             }
-            TradeName first = meanings.get(0).piece().name();
+            String keep = meanings.stream()
+                    .map(meaning -> "cut " + name + ", also " + meaning.piece().name())
+                    .collect(Collectors.joining("; or "));
             found.accept(
                     finding.help("Write the name of the piece that you mean; until then nothing is known of its bones.")
-                            .help("Or keep the name and say which piece it is: cut " + name + ", also " + first));
+                            .help("Or keep the name and say which piece it is: " + keep));
         }
     }
 
