@@ -105,6 +105,12 @@ final class PredictorReader {
     }
 
     private static List<Expression> expressions(ObjectReader in, String field, Reading<Expression> each) {
-        return in.need(field, "a list", Readings.list(each));
+        return in.need(field, "a list", (value, findings) -> {
+            List<Expression> read = Readings.list(each).read(value, findings);
+            if (value instanceof Located.Items list && list.items().isEmpty()) {
+                Readings.wrongType(value, findings, "a list with something in it");
+            }
+            return read;
+        });
     }
 }

@@ -12,8 +12,10 @@ import dev.gambrel.yields.estimate.Estimator;
 import dev.gambrel.yields.estimate.Measurements;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -26,6 +28,7 @@ record EstimateReport(String text, List<Diagnostic> findings) {
     static final EstimateReport NONE = new EstimateReport("", List.of());
 
     private static final int PLACES = 4;
+    private static final int MOST_NAMES = 40;
 
     /** Copies the list. */
     EstimateReport {
@@ -35,22 +38,25 @@ record EstimateReport(String text, List<Diagnostic> findings) {
     static EstimateReport of(CutTree tree, Measurements given) {
         Estimator estimator = Estimator.of(tree);
         StringBuilder text = new StringBuilder();
-        List<Diagnostic> findings = new ArrayList<>();
+        Set<Diagnostic> findings = new LinkedHashSet<>();
+        Map<TradeName, Result<Estimated>> results = estimator.all(given);
         for (Equation equation : estimator.predictors().equations()) {
             text.append(Visible.text(equation.name().text())).append("\n  ");
-            List<TradeName> missing = estimator.needs(equation.name()).stream()
-                    .filter(name -> given.reading(name).isEmpty())
-                    .toList();
-            if (missing.isEmpty()) {
-                Result<Estimated> result = estimator.estimate(equation.name(), given);
+            Result<Estimated> result = results.get(equation.name());
+            if (result == null) {
+                text.append("needs ").append(names(missing(estimator.needs(equation.name()), given)));
+            } else {
                 findings.addAll(result.diagnostics());
                 text.append(result.value().map(EstimateReport::line).orElse("cannot be worked out"));
-            } else {
-                text.append("needs ").append(names(missing));
             }
             text.append(sources(equation, tree)).append("\n");
         }
-        return new EstimateReport(text.isEmpty() ? "Nothing is estimated here.\n" : text.toString(), findings);
+        return new EstimateReport(
+                text.isEmpty() ? "Nothing is estimated here.\n" : text.toString(), List.copyOf(findings));
+    }
+
+    private static List<TradeName> missing(List<TradeName> needed, Measurements given) {
+        return needed.stream().filter(name -> given.reading(name).isEmpty()).toList();
     }
 
     private static String line(Estimated estimated) {
@@ -68,7 +74,12 @@ record EstimateReport(String text, List<Diagnostic> findings) {
     }
 
     private static String names(List<TradeName> names) {
-        return names.stream().map(TradeName::text).map(Visible::text).collect(Collectors.joining(", "));
+        String first = names.stream()
+                .limit(MOST_NAMES)
+                .map(TradeName::text)
+                .map(Visible::text)
+                .collect(Collectors.joining(", "));
+        return names.size() > MOST_NAMES ? first + " and " + (names.size() - MOST_NAMES) + " more" : first;
     }
 
     /** A source that is only remembered is told to be one. */

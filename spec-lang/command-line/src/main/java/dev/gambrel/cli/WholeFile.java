@@ -25,8 +25,9 @@ final class WholeFile {
                 return false;
             }
             Path half = folder.resolve("." + target.getFileName() + ".part");
+            Files.createFile(half);
             try {
-                create(half, target);
+                keepReaders(half, target);
                 Files.write(half, text.getBytes(StandardCharsets.UTF_8));
                 Files.move(half, target, StandardCopyOption.ATOMIC_MOVE);
                 return true;
@@ -39,8 +40,7 @@ final class WholeFile {
     }
 
     /** Before its first byte is written, who may read it is whoever may read what it replaces. */
-    private static void create(Path half, Path target) throws IOException {
-        Files.createFile(half);
+    private static void keepReaders(Path half, Path target) throws IOException {
         PosixFileAttributeView old = Files.getFileAttributeView(target, PosixFileAttributeView.class);
         if (old != null && Files.exists(target)) {
             Files.setPosixFilePermissions(half, old.readAttributes().permissions());

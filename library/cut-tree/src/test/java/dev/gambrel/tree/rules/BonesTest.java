@@ -105,7 +105,7 @@ class BonesTest {
         assertEquals(
                 List.of(
                         "Move the line to the cut that the bone lies in, or name the right bone.",
-                        "If the house cuts so that it does lie here, say so in the braces: contains humerus"),
+                        "If the house cuts so that it does lie here, say in the braces all the bones that are in it: contains femur, patella, aitch bone, tibia, humerus"),
                 finding.help());
     }
 

@@ -51,7 +51,7 @@ class NamesThatMeanTwoTest {
     @Test
     void it_is_said_how_to_keep_the_name() {
         assertEquals(
-                "Or keep the name and say which piece it is: cut sirloin, also chump",
+                "Or keep the name and say which piece it is: cut sirloin, also chump; or cut sirloin, also loin",
                 only(sheep(cut("sirloin", "10")), TreeCode.AMBIGUOUS_NAME)
                         .help()
                         .get(1));

@@ -10,8 +10,11 @@ import dev.gambrel.tree.inspection.EquationOrder;
 import dev.gambrel.tree.inspection.Vocabulary;
 import dev.gambrel.tree.inspection.Vocabulary.Meaning;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -79,9 +82,10 @@ public final class Estimator {
             Equation equation = sorted.get(i);
             if (wanted.contains(equation.name())) {
                 wanted.addAll(EquationOrder.names(equation));
-                using.add(0, equation);
+                using.add(equation);
             }
         }
+        Collections.reverse(using);
         return using;
     }
 
@@ -105,6 +109,42 @@ public final class Estimator {
         }
         using.forEach(equation -> found.addAll(RangeCheck.of(equation, given)));
         return Result.hasError(found) ? Result.failed(found) : new Working(vocabulary, given).result(using, found);
+    }
+
+    /**
+     * Works out every estimate of which all is given, each once. Costs what the equations cost, O(names in them) beside.
+     *
+     * @param given what was measured
+     * @return the value of each, with warnings for readings outside its own ranges, or an error of {@link MeasurementCode};
+     *     without a finding where another estimate that it stands on failed; nothing of an estimate that lacks a reading
+     */
+    public Map<TradeName, Result<Estimated>> all(Measurements given) {
+        Working working = new Working(vocabulary, given);
+        Map<TradeName, Result<Estimated>> results = new LinkedHashMap<>();
+        for (Equation equation : sorted) {
+            List<TradeName> estimates = new ArrayList<>();
+            List<TradeName> readings = new ArrayList<>();
+            for (TradeName name : EquationOrder.names(equation)) {
+                boolean estimated = vocabulary.meaning(name).orElse(null) instanceof Meaning.Estimated;
+                (estimated ? estimates : readings).add(name);
+            }
+            boolean ready = results.keySet().containsAll(estimates)
+                    && readings.stream().allMatch(name -> given.reading(name).isPresent());
+            if (ready) {
+                boolean sound = estimates.stream()
+                        .allMatch(name -> results.get(name).value().isPresent());
+                results.put(
+                        equation.name(), sound ? next(equation, readings, given, working) : Result.failed(List.of()));
+            }
+        }
+        return results;
+    }
+
+    private Result<Estimated> next(Equation equation, List<TradeName> readings, Measurements given, Working working) {
+        List<Diagnostic> found = new ArrayList<>();
+        readings.forEach(name -> found.addAll(ReadingCheck.of(name, equation.name(), vocabulary, given)));
+        found.addAll(RangeCheck.of(equation, given));
+        return Result.hasError(found) ? Result.failed(found) : working.next(equation, found);
     }
 
     /**

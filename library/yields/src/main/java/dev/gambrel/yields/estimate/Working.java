@@ -36,9 +36,20 @@ final class Working {
     Result<Estimated> result(List<Equation> equations, List<Diagnostic> warnings) {
         Equation last = equations.get(equations.size() - 1);
         try {
-            for (Equation equation : equations) {
+            for (Equation equation : equations.subList(0, equations.size() - 1)) {
                 results.put(equation.name(), adjusted(equation));
             }
+        } catch (CannotBeWorkedOut why) {
+            return Result.failed(Stream.concat(warnings.stream(), Stream.of(why.finding(last.name())))
+                    .toList());
+        }
+        return next(last, warnings);
+    }
+
+    /** Works out one equation more, when those that it names are worked out. */
+    Result<Estimated> next(Equation last, List<Diagnostic> warnings) {
+        try {
+            results.put(last.name(), adjusted(last));
         } catch (CannotBeWorkedOut why) {
             return Result.failed(Stream.concat(warnings.stream(), Stream.of(why.finding(last.name())))
                     .toList());

@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.parse.SpecParser;
 import dev.gambrel.compiler.revision.RevisionCode;
@@ -29,6 +30,9 @@ import java.util.function.Consumer;
 
 /** Reads a file and all that it uses, each once, what is used before what uses it. */
 final class UseLoader {
+    /** What a line says beyond so many clauses is counted like lines of its own. */
+    private static final int ORDINARY_CLAUSES = 50;
+
     private final SpecParser parser;
     private final Sources sources;
     private final Limits limits;
@@ -75,9 +79,11 @@ final class UseLoader {
                     .with("allowed", limits.declarations())
                     .help("Divide the specification into several."));
         }
+        List<Declaration> revising = new ArrayList<>();
         for (Statement statement : file.statements()) {
             if (statement instanceof Declaration line && line.keyword() == Keyword.REVISES_LINE) {
-                revise(line, mayRevise, report);
+                revising.add(line);
+                revise(line, revising.get(0), mayRevise, report);
             } else if (statement instanceof Declaration line && line.keyword() == Keyword.USE_LINE) {
                 use(line, report);
             }
@@ -110,7 +116,9 @@ final class UseLoader {
         long count = statements.size();
         for (Statement statement : statements) {
             if (statement instanceof Declaration line) {
-                count += Math.max(0, line.names().size() - 1) + count(line.body());
+                count += Math.max(0, line.names().size() - 1)
+                        + Math.max(0, line.clauses().size() - ORDINARY_CLAUSES)
+                        + count(line.body());
             } else if (statement instanceof Statement.Unknown unknown) {
                 count += count(unknown.body());
             }
@@ -118,7 +126,15 @@ final class UseLoader {
         return count;
     }
 
-    private void revise(Declaration line, boolean allowed, FileReport report) {
+    private void revise(Declaration line, Declaration first, boolean allowed, FileReport report) {
+        if (line != first) {
+            lacksRevised = true;
+            report.add(report.finding(MeaningCode.DECLARED_TWICE, line.keywordSpan())
+                    .with("line", line.keyword().word())
+                    .related(report.at(first.keywordSpan()), "the first one")
+                    .help("A revision revises one file; keep one of the two."));
+            return;
+        }
         if (!allowed) {
             lacksRevised = true;
             report.add(report.finding(RevisionCode.USED_REVISION, line.keywordSpan())
@@ -188,7 +204,7 @@ final class UseLoader {
                     .with("file", name.text())
                     .note("It goes round: " + String.join(" uses ", beingRead) + " uses " + text.name() + ".")
                     .help("Move what both need into a file of its own, and use that."));
-        } else if (!loaded.containsKey(text.name())) {
+        } else if (!loaded.containsKey(text.name()) && !isTooMuch()) {
             if (beingRead.size() >= limits.useDepth()) {
                 refuse(report.finding(FileCode.TOO_DEEP, name.span())
                         .with("found", beingRead.size() + 1L)

@@ -38,7 +38,7 @@ public final class MissingComma {
         Name name = line.names().get(0);
         Optional<String> clause = clauseAtTheEnd(line.keyword(), name.text());
         boolean quoted = located.report().slice(name.span()).startsWith("\"");
-        if (clause.isEmpty() || quoted) {
+        if (clause.isEmpty() || quoted || isSaidBesides(clause.get(), located)) {
             return false;
         }
         report(name, clause.get(), located.report());
@@ -56,6 +56,13 @@ public final class MissingComma {
         return clauses.stream()
                 .filter(clause -> name.key().endsWith(" " + clause))
                 .findFirst();
+    }
+
+    /** Where the line says it once more behind a comma, the name is meant as it stands. */
+    private static boolean isSaidBesides(String clause, Located located) {
+        return located.line().clauses().stream()
+                .map(said -> located.report().slice(said.span()))
+                .anyMatch(clause::equalsIgnoreCase);
     }
 
     private static void report(Name name, String clause, FileReport report) {

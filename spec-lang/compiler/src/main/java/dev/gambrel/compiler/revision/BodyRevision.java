@@ -32,21 +32,43 @@ final class BodyRevision {
         Lines lines = new Lines(before);
         GivingWay shares = new GivingWay(path, report, earlier);
         boolean clear = true;
-        for (Statement change : changes) {
-            if (!(change instanceof Declaration line)) {
-                lines.add(change);
-            } else if (line.keyword() == Keyword.ADD_LINE) {
-                add(line, lines, shares);
-            } else if (line.keyword() == Keyword.OMIT_LINE) {
-                clear &= omit(line, lines, shares);
-            } else {
-                clear &= change(line, lines, shares, path);
-            }
+        for (Declaration line : lines(changes, Turn.OMITTED)) {
+            clear &= omit(line, lines, shares);
         }
+        for (Declaration line : lines(changes, Turn.CHANGED)) {
+            clear &= change(line, lines, shares, path);
+        }
+        for (Declaration line : lines(changes, Turn.ADDED)) {
+            add(line, lines, shares);
+        }
+        changes.stream().filter(change -> change instanceof Statement.Unknown).forEach(lines::add);
         if (!shares.settle(lines) || !clear) {
             unsure.accept(path);
         }
         return lines.list();
+    }
+
+    /** What is left out goes first and what is added comes last, so that the order of the lines makes no difference. */
+    private enum Turn {
+        OMITTED,
+        CHANGED,
+        ADDED
+    }
+
+    private static List<Declaration> lines(List<Statement> changes, Turn turn) {
+        return changes.stream()
+                .filter(change -> change instanceof Declaration)
+                .map(Declaration.class::cast)
+                .filter(line -> turn(line) == turn)
+                .toList();
+    }
+
+    private static Turn turn(Declaration line) {
+        return switch (line.keyword()) {
+            case OMIT_LINE -> Turn.OMITTED;
+            case ADD_LINE -> Turn.ADDED;
+            default -> Turn.CHANGED;
+        };
     }
 
     private static void add(Declaration add, Lines lines, GivingWay shares) {

@@ -18,13 +18,14 @@ final class Lines {
     private final Map<LineKey, List<Integer>> byKey = new HashMap<>();
     private final Map<TradeName, List<Integer>> byName = new HashMap<>();
     private final Map<LineKey, Declaration> holders = new HashMap<>();
+    private int next;
 
     Lines(List<Statement> before) {
         before.forEach(this::add);
     }
 
     void add(Statement statement) {
-        int at = lines.isEmpty() ? 0 : lines.lastKey() + 1;
+        int at = next++;
         lines.put(at, statement);
         if (statement instanceof Declaration line) {
             byKey.computeIfAbsent(LineKey.of(line), k -> new ArrayList<>(1)).add(at);
