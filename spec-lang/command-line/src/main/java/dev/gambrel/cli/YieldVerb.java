@@ -51,7 +51,7 @@ final class YieldVerb implements Verb {
                 "--work",
                 "CUT = WAY",
                 "How a cut is worked in this run, such as \"topside = whole joint\" or"
-                        + " \"topside = steaks 50 %, whole joint 50 %\"; may be given for several cuts.");
+                        + " \"topside = steaks 50 %%, whole joint 50 %%\"; may be given for several cuts.");
         options(
                 spec,
                 "--given",
