@@ -81,6 +81,13 @@ public record Portion(
     /** Where the first and the last slice go, which are not portions. */
     public sealed interface EndPieces {
         /**
+         * Where they go.
+         *
+         * @return their home; not stated where nothing was said of them
+         */
+        Home home();
+
+        /**
          * Sent somewhere, their weight not stated.
          *
          * @param home where they go
@@ -105,6 +112,11 @@ public record Portion(
         }
 
         /** Nothing was said: the piece is portioned from end to end. */
-        record NotStated() implements EndPieces {}
+        record NotStated() implements EndPieces {
+            @Override
+            public Home home() {
+                return new Home.NotStated();
+            }
+        }
     }
 }

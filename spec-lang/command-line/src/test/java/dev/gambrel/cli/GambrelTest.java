@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +41,21 @@ class GambrelTest {
         assertEquals("", run.err());
         assertTrue(run.out().startsWith("Usage: gambrel " + verb + " "), run.out());
         assertEquals(run, Run.of(verb, "-h"));
+    }
+
+    /** What describes an option is a pattern: of a percent sign that is not doubled picocli warns on its own. */
+    @ParameterizedTest
+    @MethodSource("verbs")
+    void help_is_shown_without_a_warning_of_the_library(String verb) {
+        PrintStream before = System.err;
+        ByteArrayOutputStream aside = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(aside, true, StandardCharsets.UTF_8));
+        try {
+            Run.of(verb, "--help");
+        } finally {
+            System.setErr(before);
+        }
+        assertEquals("", aside.toString(StandardCharsets.UTF_8));
     }
 
     @ParameterizedTest

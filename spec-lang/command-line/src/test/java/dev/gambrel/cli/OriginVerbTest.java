@@ -45,6 +45,28 @@ class OriginVerbTest {
             }
             """;
 
+    private static final String WAYS = """
+            language 1
+            // a sheep and an equation invented for this test
+            specification "Marram leg" revision 1 for sheep
+            carcass cold, 20 kg to 24 kg
+            grade season, summer, winter
+            source trial, measured "ten carcasses, invented for this test"
+            estimate leg share = 0.5 % per kg × cold weight + 22 %, source trial
+            stream mince, saleable
+            cut leg, two per carcass, estimated by leg share, pair matched within 60 g {
+              score silverskin
+              worked as steaks, as a rule {
+                portion steak 180 g, at least 20 mm thick, thickness rules, packed 2 to a tray, remainder -> mince
+              }
+              worked as roast {
+                portion roast, whole, tied 3 times
+              }
+            }
+            rest -> mince
+            species sheep
+            """;
+
     @TempDir
     Path folder;
 
@@ -118,6 +140,63 @@ class OriginVerbTest {
                   accepted      leg.cuts, line 15  between 170 g and 190 g
                   remainder to  leg.cuts, line 15  mince
                 """, printed("Leg / TOPSIDE"));
+    }
+
+    @Test
+    void ways_and_what_is_in_them_are_told_too() {
+        String sheet = Run.write(folder, "ways.cuts", WAYS);
+        assertEquals("""
+                leg / steaks
+                  name          ways.cuts, line 11  steaks
+                  worked so     ways.cuts, line 11  as a rule
+
+                leg / steaks / steak
+                  name          ways.cuts, line 12  steak
+                  target        ways.cuts, line 12  180 g
+                  accepted      ways.cuts, line 12  at least 20 mm thick
+                  rules         ways.cuts, line 12  thickness rules
+                  packed        ways.cuts, line 12  packed 2 to a tray
+                  remainder to  ways.cuts, line 12  mince
+                """, Run.of("origin", sheet, "steaks").out());
+        assertEquals("""
+                leg / roast / roast
+                  name     ways.cuts, line 15  roast
+                  number   ways.cuts, line 15  whole
+                  binding  ways.cuts, line 15  tied 3 times
+                """, Run.of("origin", sheet, "roast / roast").out());
+    }
+
+    @Test
+    void a_cut_is_told_with_its_ways_and_what_the_bench_is_told() {
+        String sheet = Run.write(folder, "ways.cuts", WAYS);
+        assertEquals("""
+                leg
+                  name       ways.cuts, line 9   leg
+                  share      ways.cuts, line 9   estimated by leg share
+                                                 no source stated
+                  pieces     ways.cuts, line 9   two per carcass
+                  pair       ways.cuts, line 9   pair matched within 60 g
+                  tissue     ways.cuts, line 10  silverskin
+
+                leg / steaks
+                  name       ways.cuts, line 11  steaks
+                  worked so  ways.cuts, line 11  as a rule
+
+                leg / roast
+                  name       ways.cuts, line 14  roast
+                """, Run.of("origin", sheet, "leg").out());
+    }
+
+    @Test
+    void the_carcass_is_told_with_its_grades_and_estimates() {
+        String sheet = Run.write(folder, "ways.cuts", WAYS);
+        assertTrue(
+                Run.of("origin", sheet).out().contains("""
+                          grade          ways.cuts, line 5   season, summer, winter
+                          estimate       ways.cuts, line 7   leg share = 0.5 % per kg × cold weight + 22 %, source trial
+                                                             trial, measured: ten carcasses, invented for this test
+                        """),
+                Run.of("origin", sheet).out());
     }
 
     @Test

@@ -10,6 +10,7 @@ import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Way;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayList;
@@ -44,11 +45,17 @@ public final class Allowances {
     private void addCuts(List<Part> parts, TreePath above) {
         for (Part part : parts) {
             if (part instanceof Cut cut) {
-                TreePath path = above.then(cut.name());
-                cuts.add(path);
-                addCuts(cut.parts(), path);
+                addCut(cut, above);
+            } else if (part instanceof Way way) {
+                addCut(way.work(), above);
             }
         }
+    }
+
+    private void addCut(Cut cut, TreePath above) {
+        TreePath path = above.then(cut.name());
+        cuts.add(path);
+        addCuts(cut.parts(), path);
     }
 
     /** Reports what cannot be allowed, or not so; to be asked before the rules are. */

@@ -47,19 +47,12 @@ final class DeclaredStreams implements Rule {
                 if (part instanceof Cut cut) {
                     for (Portion portion : cut.portions()) {
                         sent.accept(portion.remainder(), () -> of(site, cut, portion, Aspect.STREAM));
-                        sent.accept(ends(portion.endPieces()), () -> of(site, cut, portion, Aspect.END_PIECES));
+                        sent.accept(portion.endPieces().home(), () -> of(site, cut, portion, Aspect.END_PIECES));
                     }
                 }
             }
         }
         unknown.forEach((stream, places) -> found.accept(unknown(stream, places, streams)));
-    }
-
-    private static Home ends(Portion.EndPieces ends) {
-        if (ends instanceof Portion.EndPieces.Weighed weighed) {
-            return weighed.home();
-        }
-        return ends instanceof Portion.EndPieces.Sent sent ? sent.home() : new Home.NotStated();
     }
 
     private static Place.InTree of(Site site, Cut cut, Portion portion, Aspect aspect) {

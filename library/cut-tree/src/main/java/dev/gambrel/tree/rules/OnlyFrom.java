@@ -8,10 +8,10 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
-import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.Portions;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import dev.gambrel.tree.inspection.TreeCode;
@@ -36,24 +36,29 @@ final class OnlyFrom implements Rule {
         checkCuts(inspection, found);
         for (Site site : inspection.sites()) {
             for (Part part : site.parts()) {
-                check(site, site.path().then(part.name()), part.home(), particular, found);
-                if (part instanceof Cut cut) {
-                    for (Portion portion : cut.portions()) {
-                        TreePath path = site.path().then(cut.name()).then(portion.name());
-                        check(site, path, portion.remainder(), particular, found);
-                    }
-                }
+                check(words(part, site), site.at(part, Aspect.STREAM), part.home(), particular, found);
             }
         }
+        Portions.each(inspection, (path, portion) -> {
+            Place.InTree remainder = new Place.InTree(path, Aspect.STREAM);
+            check("the remainder of the " + portion.name(), remainder, portion.remainder(), particular, found);
+            Place.InTree ends = new Place.InTree(path, Aspect.END_PIECES);
+            check(
+                    "each end piece of the " + portion.name(),
+                    ends,
+                    portion.endPieces().home(),
+                    particular,
+                    found);
+        });
     }
 
     private static void check(
-            Site site, TreePath path, Home home, Map<TradeName, Stream> particular, Consumer<Diagnostic> found) {
+            String what, Place.InTree at, Home home, Map<TradeName, Stream> particular, Consumer<Diagnostic> found) {
         if (home instanceof Home.ToStream to && particular.containsKey(to.stream())) {
             Stream stream = particular.get(to.stream());
-            if (path.names().stream().noneMatch(stream.onlyFrom()::contains)) {
-                found.accept(Diagnostic.of(TreeCode.NOT_FROM_THERE, new Place.InTree(path, Aspect.STREAM))
-                        .with("part", part(site, path))
+            if (at.path().names().stream().noneMatch(stream.onlyFrom()::contains)) {
+                found.accept(Diagnostic.of(TreeCode.NOT_FROM_THERE, at)
+                        .with("part", what)
                         .with("stream", stream.name())
                         .with("cuts", Findings.list(stream.onlyFrom()))
                         .help("Send it to another stream, or name the cut where the stream is declared."));
@@ -61,8 +66,8 @@ final class OnlyFrom implements Rule {
         }
     }
 
-    private static String part(Site site, TreePath path) {
-        return path.last().equals(Part.Rest.NAME.text()) ? "the rest of the " + site.name() : "the " + path.last();
+    private static String words(Part part, Site site) {
+        return part instanceof Part.Rest ? "the rest of the " + site.name() : "the " + part.name();
     }
 
     private static void checkCuts(Inspection inspection, Consumer<Diagnostic> found) {

@@ -15,6 +15,7 @@ import dev.gambrel.limits.Limits;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Allowance;
+import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Sheep;
@@ -23,8 +24,11 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.Way;
 import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.allowance.AllowedWarning;
+import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.choice.Choice;
 import dev.gambrel.tree.inspection.TreeCode;
 import java.util.Arrays;
 import java.util.List;
@@ -76,6 +80,27 @@ class AllowancesTest {
         assertEquals(TreeCode.OUTSIDE_PUBLISHED, allowed.finding().code());
         assertEquals(WHY, allowed.allowance().reason());
         assertEquals(1, TreeRules.allowed(tree).size());
+    }
+
+    @Test
+    void it_is_accepted_in_the_braces_of_the_cut_also_where_that_is_cut_in_one_of_several_ways() {
+        Cut halves = cut("halves", "", cut("leg", "80"), rest("mince"));
+        Cut whole = cut("whole", "", cut("leg", "80"), rest("mince"));
+        Cut saddle = cut("saddle", "60", way(halves, new Choice.AsARule()), way(whole, new Choice.OnRequest()));
+        CutTree tree = Sheet.of(saddle, rest("mince"))
+                .of(Sheep.species(published("leg", figure("32", "carcass", "book"), figure("33", "carcass", "book"))))
+                .citing("book", Source.Kind.PUBLISHED)
+                .tree();
+        assertEquals(
+                List.of(TreeCode.OUTSIDE_PUBLISHED),
+                codes(allowing(tree, allow("outside-published", "saddle", "whole", "leg"))));
+        assertEquals(
+                List.of(TreeCode.OUTSIDE_PUBLISHED, TreeCode.OUTSIDE_PUBLISHED, AllowanceCode.UNUSED_ALLOWANCE),
+                codes(allowing(tree, allow("outside-published", "saddle", "whole"))));
+    }
+
+    private static Part way(Cut work, Choice choice) {
+        return new Way(Sheet.counted(PieceCount.NOT_STATED, work), choice);
     }
 
     @Test

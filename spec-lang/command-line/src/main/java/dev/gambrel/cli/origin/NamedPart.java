@@ -5,6 +5,7 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Way;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,6 +22,8 @@ public record NamedPart(TreePath path, Kind kind) {
         CARCASS,
         /** A cut. */
         CUT,
+        /** A way in which a cut is worked. */
+        WAY,
         /** A bone, a trim, a loss or the rest. */
         LINE,
         /** A portion. */
@@ -36,18 +39,31 @@ public record NamedPart(TreePath path, Kind kind) {
 
     private static void add(List<Part> parts, TreePath above, List<NamedPart> all) {
         for (Part part : parts) {
-            TreePath path = above.then(part.name());
-            all.add(new NamedPart(path, part instanceof Cut ? Kind.CUT : Kind.LINE));
             if (part instanceof Cut cut) {
-                add(cut.parts(), path, all);
-                cut.portions().forEach(portion -> all.add(new NamedPart(path.then(portion.name()), Kind.PORTION)));
+                add(cut, Kind.CUT, above, all);
+            } else if (part instanceof Way way) {
+                add(way.work(), Kind.WAY, above, all);
+            } else {
+                all.add(new NamedPart(above.then(part.name()), Kind.LINE));
             }
         }
     }
 
+    private static void add(Cut cut, Kind kind, TreePath above, List<NamedPart> all) {
+        TreePath path = above.then(cut.name());
+        all.add(new NamedPart(path, kind));
+        add(cut.parts(), path, all);
+        cut.portions().forEach(portion -> all.add(new NamedPart(path.then(portion.name()), Kind.PORTION)));
+    }
+
     /** Whether it belongs to the cut or carcass that it stands under. */
     boolean isLine() {
-        return kind == Kind.LINE || kind == Kind.PORTION;
+        return kind == Kind.WAY || !hasLines();
+    }
+
+    /** Whether lines may stand in its braces. */
+    boolean hasLines() {
+        return kind != Kind.LINE && kind != Kind.PORTION;
     }
 
     boolean endsWith(List<TradeName> names) {

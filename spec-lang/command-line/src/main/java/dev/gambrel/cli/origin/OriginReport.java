@@ -62,6 +62,9 @@ public final class OriginReport {
         values.add("dressing", Aspect.DRESSING);
         values.add("band", Aspect.BAND);
         values.add("on the way", Aspect.STEP);
+        values.add("grade", Aspect.GRADE);
+        values.add("measure", Aspect.MEASURE);
+        values.add("estimate", Aspect.ESTIMATE);
         values.add("allowed", Aspect.ALLOWANCE);
         values.add("note", Aspect.NOTE);
         section(TreePath.ROOT.toString(), values.list);
@@ -71,15 +74,24 @@ public final class OriginReport {
     }
 
     private void part(NamedPart part) {
-        boolean portion = part.kind() == Kind.PORTION;
         Values values = new Values(part.path());
         values.add("name", Aspect.NAME);
-        values.add(portion ? "target" : "share", Aspect.SHARE);
-        values.add("other share", Aspect.DERIVED_SHARE);
+        if (part.kind() == Kind.PORTION) {
+            portion(values);
+            section(part.path().toString(), values.list);
+            return;
+        }
+        if (part.kind() == Kind.WAY) {
+            values.add("worked so", Aspect.CHOICE);
+        } else {
+            values.add("share", Aspect.SHARE);
+            values.add("other share", Aspect.DERIVED_SHARE);
+        }
         values.add("pieces", Aspect.COUNT);
         values.add("bone", Aspect.BONE_STATE);
-        values.add(portion ? "accepted" : "fat", Aspect.LIMIT);
-        values.add(portion ? "remainder to" : "goes to", Aspect.STREAM);
+        values.add("fat", Aspect.LIMIT);
+        values.add("goes to", Aspect.STREAM);
+        bench(values);
         values.add("parted", Aspect.SEPARATION);
         values.add("number", Aspect.REFERENCE);
         values.add("contains", Aspect.CONTENTS);
@@ -87,6 +99,31 @@ public final class OriginReport {
         values.add("allowed", Aspect.ALLOWANCE);
         values.add("note", Aspect.NOTE);
         section(part.path().toString(), values.list);
+    }
+
+    private static void bench(Values values) {
+        values.add("after", Aspect.TURN);
+        values.add("pair", Aspect.MATCHING);
+        values.add("ribs", Aspect.RIB_COUNT);
+        values.add("tissue", Aspect.TREATMENT);
+    }
+
+    private static void portion(Values values) {
+        values.add("target", Aspect.SHARE);
+        values.add("thickness", Aspect.THICKNESS);
+        values.add("number", Aspect.NUMBER);
+        values.add("accepted", Aspect.LIMIT);
+        values.add("accepted", Aspect.THICKNESS_LIMIT);
+        values.add("rules", Aspect.PRECEDENCE);
+        values.add("smallest", Aspect.SMALLEST);
+        values.add("fewest", Aspect.FEWEST);
+        values.add("kerf", Aspect.KERF);
+        values.add("length", Aspect.LENGTH);
+        values.add("binding", Aspect.BINDING);
+        values.add("packed", Aspect.PACK);
+        values.add("tare", Aspect.TARE);
+        values.add("end pieces", Aspect.END_PIECES);
+        values.add("remainder to", Aspect.STREAM);
     }
 
     private void animal() {
@@ -125,7 +162,7 @@ public final class OriginReport {
             boolean isFigure =
                     switch (aspect) {
                         case SHARE, DERIVED_SHARE -> !what.equals("target");
-                        case STEP, REFERENCE -> true;
+                        case STEP, REFERENCE, ESTIMATE -> true;
                         default -> false;
                     };
             for (Origin origin : origins.all(path, aspect)) {

@@ -93,6 +93,6 @@ public final class PartFinder {
 
     /** What stands directly under a part, cuts left out. */
     List<NamedPart> ownLinesOf(NamedPart part) {
-        return part.isLine() ? List.of() : ownLines.getOrDefault(part.path(), List.of());
+        return part.hasLines() ? ownLines.getOrDefault(part.path(), List.of()) : List.of();
     }
 }

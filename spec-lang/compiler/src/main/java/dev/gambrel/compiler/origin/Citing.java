@@ -78,7 +78,7 @@ final class Citing {
                 .filter(clause -> clause instanceof Clause.Cites)
                 .map(Clause.Cites.class::cast);
         return switch (aspect) {
-            case SHARE, DERIVED_SHARE, STEP, REFERENCE, SPECIES ->
+            case SHARE, DERIVED_SHARE, STEP, REFERENCE, SPECIES, ESTIMATE ->
                 cited.flatMap(cites -> source(cites.name().text())).toList();
             case SOURCE ->
                 cited.filter(cites -> cites.span().equals(span))

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * Where each value of a tree is written, and what it rests on. Immutable.
  *
  * <p>The empty path is the carcass. Of it STREAM, LEAN, SOURCE, STEP and NOTE are the streams, what is said of their lean,
- * the sources, the steps between bases and the notes at the top. The target of a portion is its SHARE, and the stream of its
+ * the sources, the steps between bases and the notes at the top; GRADE, MEASURE and ESTIMATE are those lines as a whole. The target of a portion is its SHARE, and the stream of its
  * remainder its STREAM.
  */
 public final class Origins {
@@ -82,7 +82,7 @@ public final class Origins {
         return switch (aspect) {
             case SOURCE -> List.of(citing.declared(located));
             case NAME -> origins(located, AspectSpans.spans(line, Clause.Basis.class), aspect);
-            case TITLE, STREAM, NOTE, ALLOWANCE -> List.of(citing.whole(located, aspect));
+            case TITLE, STREAM, NOTE, ALLOWANCE, GRADE, MEASURE, ESTIMATE -> List.of(citing.whole(located, aspect));
             default -> origins(located, AspectSpans.candidates(line, aspect), aspect);
         };
     }

@@ -153,7 +153,8 @@ final class BodyRevision {
         if (change.keyword() == Keyword.SPECIFICATION_LINE) {
             return change;
         }
-        List<Name> names = change.keyword() == Keyword.CONTAINS_LINE ? change.names() : before.names();
+        boolean lists = change.keyword() == Keyword.CONTAINS_LINE || change.keyword() == Keyword.GRADE_LINE;
+        List<Name> names = lists ? change.names() : before.names();
         List<Statement> body = change.body().isEmpty()
                 ? before.body()
                 : revise(before.body(), change.body(), path.then(LineKey.name(before)));

@@ -3,6 +3,7 @@ package dev.gambrel.compiler.revision;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.EstimateClause;
 import dev.gambrel.compiler.syntax.Name;
+import dev.gambrel.compiler.syntax.PortionClause;
 import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
@@ -21,6 +22,9 @@ final class ClauseSlots {
      * @param which what tells two of a kind apart, such as what a share is of or how a fat limit is judged
      */
     private record Slot(Class<?> kind, Object which) {}
+
+    /** Also that of an estimate, and of when a cut is worked in a way: either may stand for such a share. */
+    private static final Slot SHARE_OF_CUT_ABOVE = new Slot(Clause.Figures.class, List.of());
 
     private final TradeName whole;
     private final Map<Span, Span> earlier;
@@ -71,8 +75,24 @@ final class ClauseSlots {
             return new Slot(Clause.FatLimit.class, limit.where());
         } else if (clause instanceof Clause.Also also) {
             return new Slot(Clause.Also.class, also.name().text());
+        } else if (clause instanceof Clause.Chosen || clause instanceof EstimateClause.EstimatedBy) {
+            return SHARE_OF_CUT_ABOVE;
+        } else if (clause instanceof PortionClause portion) {
+            return slot(portion);
         } else if (clause instanceof EstimateClause estimate) {
             return new Slot(clause.getClass(), which(estimate));
+        }
+        return new Slot(clause.getClass(), "");
+    }
+
+    /** A range and a limit are one kind of thing, and so are all ways to hold a joint together. */
+    private static Slot slot(PortionClause clause) {
+        if (clause instanceof PortionClause.Bound bound) {
+            return new Slot(bound.thick() ? PortionClause.ThickBetween.class : Clause.Between.class, "");
+        } else if (clause instanceof PortionClause.Held) {
+            return new Slot(PortionClause.Tied.class, "");
+        } else if (clause instanceof PortionClause.Tare tare) {
+            return new Slot(PortionClause.Tare.class, tare.what().text());
         }
         return new Slot(clause.getClass(), "");
     }
