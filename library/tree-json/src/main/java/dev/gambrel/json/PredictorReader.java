@@ -9,6 +9,7 @@ import dev.gambrel.tree.estimate.Measure;
 import dev.gambrel.tree.estimate.Predictors;
 import dev.gambrel.tree.estimate.Scale;
 import dev.gambrel.tree.estimate.ValidRange;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 
@@ -21,6 +22,9 @@ final class PredictorReader {
             .or("at least", in -> new Adjustment.AtLeast(limit(in), condition(in)))
             .or("at most", in -> new Adjustment.AtMost(limit(in), condition(in)))
             .or("decimals dropped", in -> new Adjustment.DecimalsDropped());
+
+    private static final Expression NOTHING_READ =
+            new Expression.Coefficient(new Quantity(BigDecimal.ONE, Unit.NUMBER), List.of());
 
     private static final Reading<Expression> EXPRESSION = expression();
 
@@ -110,7 +114,7 @@ final class PredictorReader {
             if (value instanceof Located.Items list && list.items().isEmpty()) {
                 Readings.wrongType(value, findings, "a list with something in it");
             }
-            return read;
+            return read.isEmpty() ? List.of(NOTHING_READ) : read;
         });
     }
 }

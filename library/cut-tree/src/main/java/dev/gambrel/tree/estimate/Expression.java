@@ -47,9 +47,16 @@ public sealed interface Expression {
      * @param terms in the order written
      */
     record Sum(List<Expression> terms) implements Expression {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @throws IllegalArgumentException if there is no term
+         */
         public Sum {
             terms = List.copyOf(terms);
+            if (terms.isEmpty()) {
+                throw new IllegalArgumentException("a sum of nothing");
+            }
         }
     }
 
@@ -59,9 +66,16 @@ public sealed interface Expression {
      * @param factors in the order written
      */
     record Product(List<Expression> factors) implements Expression {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @throws IllegalArgumentException if there is no factor
+         */
         public Product {
             factors = List.copyOf(factors);
+            if (factors.isEmpty()) {
+                throw new IllegalArgumentException("a product of nothing");
+            }
         }
     }
 

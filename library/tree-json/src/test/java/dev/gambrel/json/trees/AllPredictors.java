@@ -80,7 +80,7 @@ final class AllPredictors {
             return Arbitraries.oneOf(coefficient, named);
         }
         Arbitrary<Expression> inner = expressions(deep - 1);
-        Arbitrary<List<Expression>> several = Words.few(inner);
+        Arbitrary<List<Expression>> several = inner.list().ofMinSize(1).ofMaxSize(3);
         return Arbitraries.oneOf(
                 coefficient,
                 named,

@@ -9,6 +9,7 @@ import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -35,16 +36,25 @@ final class ClauseSlots {
         this.earlier = earlier;
     }
 
-    /** The earlier clauses with the new ones in their places; what was not said before comes last. */
+    /** The earlier clauses with the new ones in their places; what was not said before comes last. O(clauses). */
     List<Clause> merge(List<Clause> before, List<Clause> after) {
-        List<Clause> merged = new ArrayList<>(before);
+        Map<Slot, List<Clause>> slots = new LinkedHashMap<>();
+        before.forEach(clause -> said(slots, clause));
         Set<Slot> begun = new HashSet<>();
         for (Clause clause : withoutDifference(after)) {
             Slot slot = slot(clause);
-            int at = begun.add(slot) ? clear(merged, slot, clause) : -1;
-            merged.add(at < 0 ? merged.size() : at, clause);
+            if (begun.add(slot)) {
+                List<Clause> replaced = slots.getOrDefault(slot, List.of());
+                replaced.stream().findFirst().ifPresent(old -> earlier.putIfAbsent(clause.span(), old.span()));
+                slots.put(slot, new ArrayList<>(1));
+            }
+            said(slots, clause);
         }
-        return merged;
+        return slots.values().stream().flatMap(List::stream).toList();
+    }
+
+    private void said(Map<Slot, List<Clause>> slots, Clause clause) {
+        slots.computeIfAbsent(slot(clause), s -> new ArrayList<>(1)).add(clause);
     }
 
     /** What a line says, without who gives way. */
@@ -52,20 +62,6 @@ final class ClauseSlots {
         return clauses.stream()
                 .filter(clause -> !(clause instanceof RevisionClause.Difference))
                 .toList();
-    }
-
-    /** Takes out whatever filled a slot, and tells where it stood. */
-    private int clear(List<Clause> merged, Slot slot, Clause by) {
-        int first = -1;
-        for (int i = 0; i < merged.size(); i++) {
-            if (slot(merged.get(i)).equals(slot)) {
-                earlier.putIfAbsent(by.span(), merged.get(i).span());
-                merged.remove(i);
-                first = first < 0 ? i : first;
-                i--;
-            }
-        }
-        return first;
     }
 
     private Slot slot(Clause clause) {
