@@ -15,7 +15,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A specification with its estimated shares put in for one carcass. */
+/**
+ * A specification with its estimated shares put in for one carcass. Where one estimate gives several shares, their spreads are
+ * taken as independent.
+ */
 public final class EstimatedTree {
     private final Map<TradeName, Share> shares = new HashMap<>();
     private final List<Diagnostic> found = new ArrayList<>();
