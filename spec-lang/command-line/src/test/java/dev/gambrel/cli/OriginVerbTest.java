@@ -173,7 +173,8 @@ class OriginVerbTest {
                 leg
                   name       ways.cuts, line 9   leg
                   share      ways.cuts, line 9   estimated by leg share
-                                                 no source stated
+                  estimate   ways.cuts, line 7   leg share = 0.5 % per kg × cold weight + 22 %, source trial
+                                                 trial, measured: ten carcasses, invented for this test
                   pieces     ways.cuts, line 9   two per carcass
                   pair       ways.cuts, line 9   pair matched within 60 g
                   tissue     ways.cuts, line 10  silverskin

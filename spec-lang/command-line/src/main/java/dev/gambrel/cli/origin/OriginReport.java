@@ -85,6 +85,7 @@ public final class OriginReport {
             values.add("worked so", Aspect.CHOICE);
         } else {
             values.add("share", Aspect.SHARE);
+            values.add("estimate", Aspect.ESTIMATE);
             values.add("other share", Aspect.DERIVED_SHARE);
         }
         values.add("pieces", Aspect.COUNT);
@@ -161,13 +162,19 @@ public final class OriginReport {
         private void add(String what, Aspect aspect) {
             boolean isFigure =
                     switch (aspect) {
-                        case SHARE, DERIVED_SHARE -> !what.equals("target");
+                        case SHARE -> !what.equals("target") && !isEstimated();
+                        case DERIVED_SHARE -> true;
                         case STEP, REFERENCE, ESTIMATE -> true;
                         default -> false;
                     };
             for (Origin origin : origins.all(path, aspect)) {
                 list.add(new StatedValue(what, origin, isFigure));
             }
+        }
+
+        /** What an estimated share rests on is told of the equation. */
+        private boolean isEstimated() {
+            return !origins.all(path, Aspect.ESTIMATE).isEmpty();
         }
     }
 }

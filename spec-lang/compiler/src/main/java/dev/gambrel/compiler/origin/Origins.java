@@ -2,6 +2,7 @@ package dev.gambrel.compiler.origin;
 
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.EstimateClause;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Aspect;
@@ -18,7 +19,8 @@ import java.util.stream.Stream;
  * Where each value of a tree is written, and what it rests on. Immutable.
  *
  * <p>The empty path is the carcass. Of it STREAM, LEAN, SOURCE, STEP and NOTE are the streams, what is said of their lean,
- * the sources, the steps between bases and the notes at the top; GRADE, MEASURE and ESTIMATE are those lines as a whole. The target of a portion is its SHARE, and the stream of its
+ * the sources, the steps between bases and the notes at the top; GRADE, MEASURE and ESTIMATE are those lines as a whole.
+ * The ESTIMATE of a part is the equation that gives its share. The target of a portion is its SHARE, and the stream of its
  * remainder its STREAM.
  */
 public final class Origins {
@@ -97,9 +99,21 @@ public final class Origins {
                                 origins(located, AspectSpans.spans(located.line(), Clause.Ribs.class), aspect).stream(),
                                 whole(located, Keyword.SEPARATE_LINE, aspect))
                         .toList();
+            case ESTIMATE -> estimating(located);
             case SPECIES, STEP, TITLE, DRESSING -> List.of();
             default -> origins(located, AspectSpans.candidates(located.line(), aspect), aspect);
         };
+    }
+
+    /** The equation that gives the share of a part, where it is declared. */
+    private List<Origin> estimating(Located part) {
+        return part.line().clauses().stream()
+                .filter(clause -> clause instanceof EstimateClause.EstimatedBy)
+                .map(clause -> ((EstimateClause.EstimatedBy) clause).estimate().text())
+                .flatMap(estimate -> lines.all(Keyword.ESTIMATE_LINE).stream()
+                        .filter(line -> line.line().name().equals(estimate)))
+                .map(line -> citing.whole(line, Aspect.ESTIMATE))
+                .toList();
     }
 
     private List<Origin> origins(Located located, List<Span> spans, Aspect aspect) {

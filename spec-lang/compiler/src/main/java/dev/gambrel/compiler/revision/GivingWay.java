@@ -2,6 +2,7 @@ package dev.gambrel.compiler.revision;
 
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.EstimateClause;
 import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -17,7 +18,8 @@ import java.util.Optional;
 
 /**
  * Who gives way where shares change. What one part gains another loses: the part that the changed line names, or the rest.
- * Lines that name none must make it up among themselves.
+ * Lines that name none must make it up among themselves. What an estimate gives is known only of a carcass, so only the rest
+ * can make up for it, and does so by itself.
  */
 final class GivingWay {
     private static final TradeName REST = TradeName.of("rest");
@@ -28,6 +30,7 @@ final class GivingWay {
     private final FileReport report;
     private final Map<Span, Span> earlier;
     private final List<Change> changes = new ArrayList<>();
+    private final List<RevisionClause.Difference> ofEstimates = new ArrayList<>();
     private boolean fails;
 
     GivingWay(TreePath path, FileReport report, Map<Span, Span> earlier) {
@@ -42,14 +45,24 @@ final class GivingWay {
 
     /** A part's line before and after: one of the two is missing where the part is new or left out. */
     void note(List<Declaration> before, List<Declaration> after, Declaration written) {
-        BigDecimal by = mean(after).subtract(mean(before));
         List<RevisionClause.Difference> from = written.clauses().stream()
                 .filter(clause -> clause instanceof RevisionClause.Difference)
                 .map(RevisionClause.Difference.class::cast)
                 .toList();
+        if (isEstimated(before) || isEstimated(after)) {
+            ofEstimates.addAll(from);
+            return;
+        }
+        BigDecimal by = mean(after).subtract(mean(before));
         if (by.signum() != 0 || !from.isEmpty()) {
             changes.add(new Change(LineKey.name(written), by, from, where(written)));
         }
+    }
+
+    private static boolean isEstimated(List<Declaration> lines) {
+        return lines.stream()
+                .flatMap(line -> line.clauses().stream())
+                .anyMatch(clause -> clause instanceof EstimateClause.EstimatedBy);
     }
 
     private BigDecimal mean(List<Declaration> lines) {
@@ -66,6 +79,7 @@ final class GivingWay {
 
     /** Takes every difference from whom it is to be taken; false, after a finding, where that cannot be done. */
     boolean settle(Lines lines) {
+        ofEstimates.stream().filter(from -> !from.part().text().equals(REST)).forEach(this::onlyTheRest);
         BigDecimal open = BigDecimal.ZERO;
         for (Change change : changes) {
             if (change.from().isEmpty()) {
@@ -122,17 +136,25 @@ final class GivingWay {
         }
     }
 
+    private void onlyTheRest(RevisionClause.Difference from) {
+        report.add(cannot(from, "what an estimate gives is known only of a carcass")
+                .help("Leave out the difference: the rest makes up for what is estimated."));
+    }
+
     private void cannot(RevisionClause.Difference from, String why, Lines lines) {
-        fails = true;
-        Diagnostic finding = report.finding(
-                        RevisionCode.CANNOT_GIVE_WAY, from.part().span())
-                .with("part", from.part().text())
-                .with("why", why);
+        Diagnostic finding = cannot(from, why);
         report.add(NearestName.of(from.part().text(), lines.names())
                 .filter(near -> !near.equals(from.part().text()))
                 .map(near -> report.didYouMean(finding, from.part().span(), near))
                 .orElse(finding.help(
                         "Name a part of " + path.last() + " that has a share, or its rest if it has one.")));
+    }
+
+    private Diagnostic cannot(RevisionClause.Difference from, String why) {
+        fails = true;
+        return report.finding(RevisionCode.CANNOT_GIVE_WAY, from.part().span())
+                .with("part", from.part().text())
+                .with("why", why);
     }
 
     private static Declaration with(Declaration line, Clause before, Clause after) {

@@ -139,6 +139,26 @@ class OriginsTest {
     }
 
     @Test
+    void an_estimated_share_comes_from_its_equation_in_the_catalogue() {
+        Origins retail = origins(Compiled.HEAD + """
+                use "catalogue:lamb equations"
+                cut all cuts, estimated by lamb retail cuts
+                rest -> mince
+                """);
+        Origin estimate = retail.of(path("all cuts"), Aspect.ESTIMATE).orElseThrow();
+        assertTrue(estimate.isFromCatalogue());
+        assertTrue(estimate.words().startsWith("lamb retail cuts = "), estimate.words());
+        assertEquals(
+                TradeName.of("Purdue lamb slopes"), estimate.sources().get(0).name());
+        assertEquals(
+                List.of("estimated by lamb retail cuts"),
+                retail.all(path("all cuts"), Aspect.SHARE).stream()
+                        .map(Origin::words)
+                        .toList());
+        assertEquals(List.of(), retail.all(path("rest"), Aspect.ESTIMATE));
+    }
+
+    @Test
     void what_is_known_of_the_animal_comes_from_the_catalogue() {
         Origins sheep = new SpecCompiler()
                 .compile(
