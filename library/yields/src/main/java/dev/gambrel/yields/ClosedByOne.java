@@ -8,12 +8,13 @@ package dev.gambrel.yields;
  */
 record ClosedByOne(int closing, double[] sd) implements Closure {
     @Override
-    public double variance(double[] y, int first) {
+    public double covariance(double[] y, double[] z, int first) {
         double sum = 0;
         for (int j = 0; j < sd.length; j++) {
-            double z = j == closing ? 0 : Closure.difference(y[first + j], y[first + closing]);
-            if (z != 0) {
-                sum += z * z * sd[j] * sd[j];
+            double a = Closure.difference(y[first + j], y[first + closing]);
+            double b = Closure.difference(z[first + j], z[first + closing]);
+            if (a != 0 && b != 0) {
+                sum += a * b * sd[j] * sd[j];
             }
         }
         return sum;

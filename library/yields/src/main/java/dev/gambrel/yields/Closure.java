@@ -20,7 +20,19 @@ interface Closure {
      * @param first where the first part's figure stands among them
      * @return the variance, or NaN where the stated spreads do not settle it
      */
-    double variance(double[] y, int first);
+    default double variance(double[] y, int first) {
+        return Math.max(0, covariance(y, y, first));
+    }
+
+    /**
+     * The covariance of two sums over the parts: y'Cz. Costs O(parts).
+     *
+     * @param y figures of the one
+     * @param z figures of the other
+     * @param first where the first part's figures stand among them
+     * @return the covariance, or NaN where the stated spreads do not settle it
+     */
+    double covariance(double[] y, double[] z, int first);
 
     /** The difference of two figures, exactly 0 where only rounding parts them. */
     static double difference(double a, double b) {

@@ -98,14 +98,17 @@ final class Conditioned implements Closure {
     }
 
     @Override
-    public double variance(double[] y, int first) {
+    public double covariance(double[] y, double[] z, int first) {
         double sum = 0;
-        double inner = 0;
+        double alongY = 0;
+        double alongZ = 0;
         for (int j = 0; j < diagonal.length; j++) {
-            double z = Closure.difference(y[first + j], y[first + largest]);
-            sum += diagonal[j] * z * z;
-            inner += along[j] * z;
+            double a = Closure.difference(y[first + j], y[first + largest]);
+            double b = Closure.difference(z[first + j], z[first + largest]);
+            sum += diagonal[j] * a * b;
+            alongY += along[j] * a;
+            alongZ += along[j] * b;
         }
-        return Math.max(0, sum - sign * inner * inner);
+        return sum - sign * alongY * alongZ;
     }
 }

@@ -10,6 +10,7 @@ import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -155,6 +156,22 @@ public final class ExpectedYields {
      */
     public Estimate figure(ToDoubleFunction<YieldRow> coefficient) {
         return plan.figure(v -> coefficient.applyAsDouble(row(v))).times(kilograms);
+    }
+
+    /**
+     * How two linear figures vary together. What one part gains the others of its cut lose, so parts of one cut mostly vary
+     * against each other; parts of different cuts vary together as far as what they are cut from does.
+     *
+     * <p>Exact. With it any sum or difference of figures has its spread: Var[aX + bY] = a² Var[X] + b² Var[Y] + 2ab Cov[X, Y].
+     *
+     * @param coefficient of each line in the one figure, as for {@link #figure}
+     * @param other of each line in the other
+     * @return kilograms squared times the units of both coefficients, less than 0 where one is low when the other is high;
+     *     nothing where the spreads stated do not settle it
+     */
+    public OptionalDouble covariance(ToDoubleFunction<YieldRow> coefficient, ToDoubleFunction<YieldRow> other) {
+        double one = plan.covariance(v -> coefficient.applyAsDouble(row(v)), v -> other.applyAsDouble(row(v)));
+        return Double.isNaN(one) ? OptionalDouble.empty() : OptionalDouble.of(one * kilograms * kilograms);
     }
 
     /**

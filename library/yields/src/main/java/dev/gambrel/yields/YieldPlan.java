@@ -112,20 +112,44 @@ final class YieldPlan {
      * coefficient.
      *
      * <p>With shares S of a cut, X = Σ S_j (a_j + X_j), y_j = a_j + E[X_j] and v_j = Var[X_j], levels independent:
-     * E[X] = Σ m_j y_j and Var[X] = y'Cy + Σ (m_j² + C_jj) v_j, exactly. One pass, children first, O(nodes).
+     * E[X] = Σ m_j y_j and Var[X] = y'Cy + Σ (m_j² + C_jj) v_j, exactly. O(nodes).
      */
     Estimate figure(IntToDoubleFunction coefficient) {
-        int n = nodes.length;
-        double[] y = new double[n];
-        double[] v = new double[n];
-        for (int cut = n - 1; cut >= 0; cut--) {
+        double[] y = means(coefficient);
+        return Estimate.of(y[0], overAllLevels(cut -> closure[cut].variance(y, first[cut])));
+    }
+
+    /**
+     * Covariance of two linear figures, for one kilogram weighed, or NaN where the stated spreads do not settle it. As for the
+     * variance of one: Cov[X, X'] = y'Cy' + Σ (m_j² + C_jj) Cov[X_j, X'_j], exactly. O(nodes).
+     */
+    double covariance(IntToDoubleFunction coefficient, IntToDoubleFunction other) {
+        double[] y = means(coefficient);
+        double[] z = means(other);
+        return overAllLevels(cut -> closure[cut].covariance(y, z, first[cut]));
+    }
+
+    /** The mean of a figure for one kilogram of each part, children first. */
+    private double[] means(IntToDoubleFunction coefficient) {
+        double[] y = new double[nodes.length];
+        for (int cut = y.length - 1; cut >= 0; cut--) {
             y[cut] = coefficient.applyAsDouble(cut);
-            v[cut] = closure[cut].variance(y, first[cut]);
             for (int j = first[cut]; j < first[cut + 1]; j++) {
                 y[cut] += share[j] * y[j];
+            }
+        }
+        return y;
+    }
+
+    /** What the shares of each cut bring into a variance or a covariance, gathered up to what was weighed. */
+    private double overAllLevels(IntToDoubleFunction within) {
+        double[] v = new double[nodes.length];
+        for (int cut = v.length - 1; cut >= 0; cut--) {
+            v[cut] = within.applyAsDouble(cut);
+            for (int j = first[cut]; j < first[cut + 1]; j++) {
                 v[cut] += v[j] == 0 ? 0 : (share[j] * share[j] + shareVariance[j]) * v[j];
             }
         }
-        return Estimate.of(y[0], v[0]);
+        return v[0];
     }
 }

@@ -6,9 +6,11 @@ import static dev.gambrel.yields.Sheet.rest;
 import static dev.gambrel.yields.Sheet.sd;
 import static dev.gambrel.yields.Sheet.yields;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.tree.CutTree;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 class LinearFigureTest {
@@ -48,5 +50,48 @@ class LinearFigureTest {
         Estimate all = yields(SIDES, "22").figure(row -> row.isEnd() ? 1 : 0);
         assertEquals(22, all.mean(), 22e-12);
         assertEquals(Spread.NONE, all.spread());
+    }
+
+    /** By hand: 0.9 points of 20 kg are 0.18 kg, and 0.5 points are 0.10 kg. */
+    @Test
+    void what_the_leg_gains_the_rest_loses() {
+        ExpectedYields yields = yields(hogget(cut("leg", "33 ± 0.9"), cut("loin", "20 ± 0.5"), rest("mince")), "20");
+        assertEquals(-0.18 * 0.18, covariance(yields, "leg", "rest"), 1e-15);
+        assertEquals(-0.10 * 0.10, covariance(yields, "loin", "rest"), 1e-15);
+        assertEquals(0, covariance(yields, "leg", "loin"), 1e-15);
+        assertEquals(0.18 * 0.18, covariance(yields, "leg", "leg"), 1e-15);
+    }
+
+    /** By hand, L the leg, S the topside's share: Cov[LS, L(1 − S)] = −E[L²] Var[S] + Var[L] E[S] (1 − E[S]). */
+    @Test
+    void two_parts_of_a_leg_vary_together_as_the_leg_does_and_against_each_other_as_it_is_divided() {
+        CutTree tree = hogget(cut("leg", "33 ± 0.9", cut("topside", "40 ± 2"), rest("mince")), cut("fore", "67 ± 0.9"));
+        double variance = 0.009 * 0.009;
+        double square = 0.33 * 0.33 + variance;
+        double byHand = square * -(0.02 * 0.02) + variance * 0.4 * 0.6;
+        assertEquals(byHand, covariance(yields(tree, "1"), "topside", "rest"), 1e-15);
+    }
+
+    @Test
+    void spreads_that_are_not_stated_leave_a_covariance_open() {
+        ExpectedYields yields = yields(hogget(cut("leg", "33"), cut("loin", "20 ± 0.5"), rest("mince")), "20");
+        assertTrue(yields.covariance(only("leg"), only("rest")).isEmpty());
+        assertEquals(0, covariance(yields, "leg", "loin"));
+    }
+
+    @Test
+    void without_a_rest_two_stated_spreads_of_several_do_not_tell_how_they_vary_together() {
+        ExpectedYields yields = yields(
+                hogget(cut("leg", "33 ± 0.9"), cut("loin", "20 ± 0.5"), cut("fore", "27"), cut("flank", "20")), "20");
+        assertTrue(yields.covariance(only("leg"), only("loin")).isEmpty());
+        assertEquals(0.18 * 0.18, covariance(yields, "leg", "leg"), 1e-15);
+    }
+
+    private static double covariance(ExpectedYields yields, String one, String other) {
+        return yields.covariance(only(one), only(other)).orElseThrow();
+    }
+
+    private static ToDoubleFunction<YieldRow> only(String name) {
+        return row -> row.name().equals(name) ? 1 : 0;
     }
 }

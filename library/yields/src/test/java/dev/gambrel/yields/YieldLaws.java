@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.gambrel.tree.CutTree;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -95,6 +96,30 @@ class YieldLaws {
             Spread spread = line.allPieces().orElseThrow().spread();
             assertTrue(spread == Spread.NOT_STATED || alone.spread() instanceof Spread.Stated, line.path()::toString);
         }
+    }
+
+    @Property(tries = 300)
+    void two_figures_and_their_sum_agree_on_how_they_vary_together(
+            @ForAll("withEverySpread") CutTree tree,
+            @ForAll @Size(7) List<@DoubleRange(min = -5, max = 5) Double> prices,
+            @ForAll @Size(5) List<@DoubleRange(min = -5, max = 5) Double> labour) {
+        ExpectedYields yields = Sheet.yields(tree, "22");
+        ToDoubleFunction<YieldRow> one = priced(prices);
+        ToDoubleFunction<YieldRow> other = priced(labour);
+        double x = yields.figure(one).spread().variance();
+        double y = yields.figure(other).spread().variance();
+        double sum = yields.figure(row -> one.applyAsDouble(row) + other.applyAsDouble(row))
+                .spread()
+                .variance();
+        double together = yields.covariance(one, other).orElseThrow();
+        double scale = 1e-9 * (x + y) + 1e-12;
+        assertEquals(sum, x + y + 2 * together, scale);
+        assertEquals(together, yields.covariance(other, one).orElseThrow(), scale);
+        assertTrue(Math.abs(together) <= Math.sqrt(x * y) + scale, () -> together + " of " + x + " and " + y);
+    }
+
+    private static ToDoubleFunction<YieldRow> priced(List<Double> prices) {
+        return row -> row.isEnd() ? prices.get(row.path().toString().length() % prices.size()) : 0;
     }
 
     @Property(tries = 500)
