@@ -30,6 +30,13 @@ public final class Findings {
                         : finding.note("Known: " + list(firstNames) + "."));
     }
 
+    /** As {@link #suggest(Diagnostic, TradeName, Collection)}, and with what line the wanted name would be declared. */
+    public static Diagnostic suggestOrDeclare(
+            Diagnostic finding, TradeName wanted, Collection<TradeName> known, String line) {
+        Diagnostic suggested = suggest(finding, wanted, known);
+        return suggested.help((suggested.help().isEmpty() ? "Declare it: " : "Or declare it: ") + line);
+    }
+
     /** A worked-out figure in a sentence or a column, without its unit. */
     public static String figure(BigDecimal amount) {
         String shown = Quantity.rounded(amount, Unit.PERCENT).toString();

@@ -87,8 +87,8 @@ final class DeclaredSources implements Rule {
         for (TradeName source : cited) {
             if (!sources.contains(source)) {
                 Diagnostic finding = Diagnostic.of(TreeCode.UNKNOWN_SOURCE, at).with("source", source);
-                found.accept(Findings.suggest(finding, source, sources)
-                        .help("Or declare it: source " + source + ", published \"where it is printed\""));
+                found.accept(Findings.suggestOrDeclare(
+                        finding, source, sources, "source " + source + ", published \"where it is printed\""));
             }
         }
     }

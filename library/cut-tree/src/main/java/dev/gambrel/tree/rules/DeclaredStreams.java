@@ -69,7 +69,7 @@ final class DeclaredStreams implements Rule {
         if (places.size() > 1 + MOST_RELATED) {
             finding = finding.note("And " + (places.size() - 1 - MOST_RELATED) + " more lines send something there.");
         }
-        return Findings.suggest(finding, stream, streams)
-                .help("Or declare it: stream " + stream + ", and after the comma saleable, by-product or waste.");
+        return Findings.suggestOrDeclare(
+                finding, stream, streams, "stream " + stream + ", and after the comma saleable, by-product or waste.");
     }
 }

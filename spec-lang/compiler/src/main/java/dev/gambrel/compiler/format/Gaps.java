@@ -9,7 +9,7 @@ import java.util.Set;
 /**
  * What stands between the words of a line: nothing before a comma, inside round brackets and in a fraction; one space
  * round the other signs, two before a comment. Elsewhere a gap of any width becomes one space, and what is written
- * without a gap, such as 233A or 6-8, is not torn apart.
+ * without a gap, such as 233A, 6-8 or O+, is not torn apart.
  */
 final class Gaps {
     private static final Set<Kind> SPACED = EnumSet.of(
@@ -22,6 +22,9 @@ final class Gaps {
             Kind.CLOSING_BRACE,
             Kind.OPENING_BRACKET,
             Kind.CLOSING_BRACKET);
+
+    /** What a term of an equation begins with. */
+    private static final Set<Kind> TERM = EnumSet.of(Kind.WORD, Kind.NUMBER, Kind.OPENING_BRACKET);
 
     private Gaps() {}
 
@@ -42,8 +45,29 @@ final class Gaps {
         } else if (isTight(left.kind(), right.kind()) || isInFraction(words, at) || isInFraction(words, at - 1)) {
             return "";
         }
-        boolean apart = right.span().start() > left.span().end();
-        return apart || SPACED.contains(left.kind()) || SPACED.contains(right.kind()) ? " " : "";
+        boolean apart = !touches(left, right) || isSpaced(words, at - 1) || isSpaced(words, at);
+        return apart ? " " : "";
+    }
+
+    private static boolean isSpaced(List<Word> words, int at) {
+        Kind kind = words.get(at).kind();
+        return SPACED.contains(kind) || kind == Kind.PLUS && !endsClass(words, at);
+    }
+
+    /** Whether a sign belongs to the word before it, as in O+ and R-, and no term of an equation comes after it. */
+    static boolean endsClass(List<Word> words, int at) {
+        Word sign = words.get(at);
+        return (sign.kind() == Kind.PLUS || sign.kind() == Kind.MINUS)
+                && at > 0
+                && words.get(at - 1).kind() == Kind.WORD
+                && touches(words.get(at - 1), sign)
+                && (at + 1 == words.size()
+                        || !TERM.contains(words.get(at + 1).kind())
+                        || !touches(sign, words.get(at + 1)));
+    }
+
+    private static boolean touches(Word left, Word right) {
+        return left.span().end() == right.span().start();
     }
 
     private static boolean isTight(Kind left, Kind right) {

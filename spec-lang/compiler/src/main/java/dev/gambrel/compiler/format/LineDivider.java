@@ -19,7 +19,7 @@ import java.util.Set;
  */
 final class LineDivider {
     /** A comma, and the signs of an equation. */
-    private static final Set<Kind> GOES_ON = EnumSet.of(Kind.COMMA, Kind.SIGN, Kind.MINUS, Kind.SLASH);
+    private static final Set<Kind> GOES_ON = EnumSet.of(Kind.COMMA, Kind.SIGN, Kind.PLUS, Kind.MINUS, Kind.SLASH);
 
     private static final int BLOCK = 2;
     private static final int CONTINUATION = 4;
@@ -65,7 +65,9 @@ final class LineDivider {
         boolean goesOn = goesOnAfter && closing == 0;
         int indent = BLOCK * (open.size() - 1) + (goesOn ? CONTINUATION : 0);
         lines.add(new Line(words, indent, goesOn, open.peek()));
-        words.subList(closing, words.size()).forEach(this::follow);
+        for (int at = closing; at < words.size(); at++) {
+            follow(words, at);
+        }
     }
 
     private static int closingFirst(List<Word> words) {
@@ -76,14 +78,15 @@ final class LineDivider {
         return closing;
     }
 
-    private void follow(Word word) {
+    private void follow(List<Word> words, int at) {
+        Word word = words.get(at);
         if (word.kind() == Kind.OPENING_BRACE) {
             openBlock();
         } else if (word.kind() == Kind.CLOSING_BRACE) {
             closeBlocks(1);
         }
         if (word.kind() != Kind.COMMENT) {
-            goesOnAfter = GOES_ON.contains(word.kind());
+            goesOnAfter = GOES_ON.contains(word.kind()) && !Gaps.endsClass(words, at);
         }
     }
 

@@ -31,7 +31,9 @@ public record Word(Kind kind, String text, Span span) {
         SLASH,
         /** A hyphen or a dash that stands in no word. */
         MINUS,
-        /** An equals sign, a plus or a times of an equation. */
+        /** A plus of an equation, or at the end of a class such as O+. */
+        PLUS,
+        /** An equals sign or a times of an equation. */
         SIGN,
         /** Opens a block. */
         OPENING_BRACE,

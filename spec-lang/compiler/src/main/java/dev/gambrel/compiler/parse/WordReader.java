@@ -30,7 +30,8 @@ final class WordReader {
             case GambrelLexer.COMMA -> Word.Kind.COMMA;
             case GambrelLexer.SLASH -> Word.Kind.SLASH;
             case GambrelLexer.MINUS -> Word.Kind.MINUS;
-            case GambrelLexer.EQUALS, GambrelLexer.PLUS, GambrelLexer.MULTIPLIED -> Word.Kind.SIGN;
+            case GambrelLexer.PLUS -> Word.Kind.PLUS;
+            case GambrelLexer.EQUALS, GambrelLexer.MULTIPLIED -> Word.Kind.SIGN;
             case GambrelLexer.LBRACE -> Word.Kind.OPENING_BRACE;
             case GambrelLexer.RBRACE -> Word.Kind.CLOSING_BRACE;
             case GambrelLexer.LPAREN -> Word.Kind.OPENING_BRACKET;

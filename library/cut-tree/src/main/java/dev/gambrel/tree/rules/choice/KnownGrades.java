@@ -13,6 +13,7 @@ import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -24,18 +25,32 @@ import java.util.stream.Collectors;
 
 /** Each grade is declared once, with each of its values once; and a condition asks for a value that its grade has. */
 public final class KnownGrades implements Rule {
+    private static final int MOST_RELATED = 5;
+
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
         Map<TradeName, Set<TradeName>> grades =
                 declared(inspection.tree().carcass().grades(), found);
+        Map<TradeName, List<Asked>> undeclared = new LinkedHashMap<>();
         for (Site site : inspection.sites()) {
             for (Way way : site.ways()) {
                 if (way.choice() instanceof Choice.When when && when.condition() instanceof Condition.Graded graded) {
-                    checkCondition(graded, grades, site.at(way.work(), Aspect.CHOICE), found);
+                    Place at = site.at(way.work(), Aspect.CHOICE);
+                    if (grades.containsKey(graded.grade())) {
+                        checkValues(graded, grades.get(graded.grade()), at, found);
+                    } else {
+                        undeclared
+                                .computeIfAbsent(graded.grade(), grade -> new ArrayList<>())
+                                .add(new Asked(graded, at));
+                    }
                 }
             }
         }
+        undeclared.forEach((grade, asked) -> found.accept(unknown(grade, asked, grades.keySet())));
     }
+
+    /** A condition, and where it stands. */
+    private record Asked(Condition.Graded condition, Place at) {}
 
     /** The values of each grade, as first declared. */
     private static Map<TradeName, Set<TradeName>> declared(List<Grade> grades, Consumer<Diagnostic> found) {
@@ -72,27 +87,30 @@ public final class KnownGrades implements Rule {
         return new Place.InTree(TreePath.ROOT, Aspect.GRADE, index);
     }
 
-    private static void checkCondition(
-            Condition.Graded condition, Map<TradeName, Set<TradeName>> grades, Place at, Consumer<Diagnostic> found) {
-        TradeName name = condition.grade();
-        if (!grades.containsKey(name)) {
-            Diagnostic finding = Diagnostic.of(ChoiceCode.UNKNOWN_GRADE, at).with("grade", name);
-            found.accept(Findings.suggest(finding, name, grades.keySet())
-                    .help("Or declare it with all its values: grade " + name + ", " + comma(condition.named())));
-            return;
+    /** One finding for a grade, however often it is asked about. */
+    private static Diagnostic unknown(TradeName grade, List<Asked> asked, Set<TradeName> declared) {
+        Diagnostic finding =
+                Diagnostic.of(ChoiceCode.UNKNOWN_GRADE, asked.get(0).at()).with("grade", grade);
+        for (Asked also : asked.subList(1, Math.min(asked.size(), 1 + MOST_RELATED))) {
+            finding = finding.related(also.at(), "also asked about here");
         }
-        Set<TradeName> values = grades.get(name);
+        String values = asked.stream()
+                .flatMap(each -> each.condition().named().stream())
+                .distinct()
+                .map(TradeName::text)
+                .collect(Collectors.joining(", "));
+        return Findings.suggestOrDeclare(finding, grade, declared, "grade " + grade + ", " + values);
+    }
+
+    private static void checkValues(
+            Condition.Graded condition, Set<TradeName> values, Place at, Consumer<Diagnostic> found) {
         for (TradeName value : condition.named()) {
             if (!values.contains(value)) {
                 Diagnostic finding = Diagnostic.of(ChoiceCode.UNKNOWN_GRADE_VALUE, at)
-                        .with("grade", name)
+                        .with("grade", condition.grade())
                         .with("value", value);
                 found.accept(Findings.suggest(finding, value, values));
             }
         }
-    }
-
-    private static String comma(List<TradeName> values) {
-        return values.stream().map(TradeName::text).collect(Collectors.joining(", "));
     }
 }

@@ -131,15 +131,24 @@ clause
 // When a cut is worked in a way
 condition: subject IS (weightLimit (AND weightLimit)? | gradeValue (TO gradeValue | (OR gradeValue)*));
 
-subject: STRING | ~(IS | STRING | NUMBER | COMMA | ARROW | LBRACE | RBRACE | NEWLINE)+;
+// A name up to "is".
+subject
+    : ~(
+        IS | ARROW | PLUS_MINUS | EQUALS | PLUS | MULTIPLIED | PERCENT | COMMA | SLASH | MINUS | LBRACE | RBRACE | LPAREN | RPAREN
+        | NUMBER | DECIMAL_COMMA | STRING | OPEN_STRING | NEWLINE | STRAY
+    )+
+    | STRING
+    ;
 
 weightLimit: (UNDER | OVER | AT (MOST | LEAST)) quantity;
 
+// Classes of carcasses may end in a sign: O+, R-.
 gradeValue
     : NUMBER WORD?
     | STRING
     | ~(
-        UNDER | OVER | AT | AND | OR | TO | STRING | NUMBER | DECIMAL_COMMA | COMMA | ARROW | LBRACE | RBRACE | NEWLINE
+        UNDER | OVER | AT | AND | OR | TO | ARROW | PLUS_MINUS | EQUALS | MULTIPLIED | PERCENT | COMMA | SLASH | LBRACE | RBRACE
+        | LPAREN | RPAREN | NUMBER | DECIMAL_COMMA | STRING | OPEN_STRING | NEWLINE | STRAY
     )+
     ;
 
