@@ -44,12 +44,12 @@ record Row(String plain, String lead, String share, String arrow) {
                 Gaps.join(words, beforeArrow, words.size()));
     }
 
-    /** How many words stand before the first comma, brace or comment. */
+    /** How many words stand before the first comma, brace, comment or equals sign. */
     private static int headOf(List<Word> words) {
         int at = 0;
         while (at < words.size()) {
             switch (words.get(at).kind()) {
-                case COMMA, OPENING_BRACE, CLOSING_BRACE, COMMENT -> {
+                case COMMA, OPENING_BRACE, CLOSING_BRACE, COMMENT, SIGN -> {
                     return at;
                 }
                 default -> at++;
