@@ -33,6 +33,16 @@ public record CutTree(
     }
 
     /**
+     * The same specification of the same animal, divided otherwise.
+     *
+     * @param divided the parts that the carcass is divided into
+     * @return a tree with these parts; whether it keeps the rules is for {@link dev.gambrel.tree.rules.TreeRules} to say
+     */
+    public CutTree withParts(List<Part> divided) {
+        return new CutTree(specification, carcass, species, streams, sources, divided, notes);
+    }
+
+    /**
      * The stream of a name.
      *
      * @param name any writing of the name

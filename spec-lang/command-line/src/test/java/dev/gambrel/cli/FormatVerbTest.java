@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -116,7 +117,7 @@ class FormatVerbTest {
         try {
             Files.createSymbolicLink(link, target.getFileName());
             return true;
-        } catch (UnsupportedOperationException | java.nio.file.FileSystemException notHere) {
+        } catch (UnsupportedOperationException | FileSystemException notHere) {
             return false;
         }
     }

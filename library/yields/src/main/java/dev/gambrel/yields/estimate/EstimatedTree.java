@@ -61,14 +61,7 @@ public final class EstimatedTree {
         if (Result.hasError(working.found)) {
             return Result.failed(working.found);
         }
-        CutTree settled = new CutTree(
-                tree.specification(),
-                tree.carcass(),
-                tree.species(),
-                tree.streams(),
-                tree.sources(),
-                parts,
-                tree.notes());
+        CutTree settled = tree.withParts(parts);
         TreeRules.check(settled).stream()
                 .filter(finding -> finding.severity() == Severity.ERROR)
                 .forEach(working.found::add);

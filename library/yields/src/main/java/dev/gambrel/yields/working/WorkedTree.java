@@ -40,16 +40,7 @@ final class WorkedTree {
 
     /** The tree; cuts that have yet to be weighed have no parts in it. */
     Worked worked() {
-        return new Worked(
-                new CutTree(
-                        tree.specification(),
-                        tree.carcass(),
-                        tree.species(),
-                        tree.streams(),
-                        tree.sources(),
-                        parts,
-                        tree.notes()),
-                used);
+        return new Worked(tree.withParts(parts), used);
     }
 
     /** Cuts of which a piece must be weighed before it is known which way it goes. */

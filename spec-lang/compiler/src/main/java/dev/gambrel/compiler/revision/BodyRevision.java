@@ -142,10 +142,10 @@ final class BodyRevision {
         Diagnostic nearest = NearestName.of(name, lines.names())
                 .map(near -> report.didYouMean(finding, line.head(), near))
                 .orElse(finding);
-        report.add(
+        report.add(nearest.help(
                 line.keyword() == Keyword.OMIT_LINE
-                        ? nearest
-                        : nearest.help("A line that is new stands in the braces of an add line."));
+                        ? "Take the omit line out where there is nothing to leave out."
+                        : "A line that is new stands in the braces of an add line."));
     }
 
     /** The number, title and date of a revision are its own; every other line keeps what the revision does not name. */
