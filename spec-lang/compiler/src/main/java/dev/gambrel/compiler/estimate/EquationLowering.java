@@ -90,7 +90,8 @@ final class EquationLowering {
     }
 
     private static boolean dropsDecimals(Clause.Words words) {
-        return TradeName.of(words.words()).key().equals(DECIMALS_DROPPED.toLowerCase(Locale.ROOT));
+        return TradeName.isAcceptable(words.words())
+                && TradeName.of(words.words()).key().equals(DECIMALS_DROPPED.toLowerCase(Locale.ROOT));
     }
 
     private Optional<Adjustment> bound(EstimateClause.Bound bound) {
