@@ -1,0 +1,130 @@
+package dev.gambrel.blends;
+
+import dev.gambrel.blends.solver.Programme;
+import dev.gambrel.blends.solver.Programme.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+/**
+ * An order as a linear programme in parts of the batch, so that its figures are near 1. The last column is how far the lean of the
+ * blend strays, which cuts push up to its true value.
+ */
+record BatchModel(BatchOrder order) {
+    private static final double NO_LIMIT = Double.POSITIVE_INFINITY;
+    /** Less of a batch than this is nothing. */
+    private static final double TRACE = 1e-10;
+
+    private List<Tub> tubs() {
+        return order.tubs().all();
+    }
+
+    private static List<Double> row(DoubleStream ofTubs, double ofSpread) {
+        List<Double> factors = new ArrayList<>(ofTubs.boxed().toList());
+        factors.add(ofSpread);
+        return factors;
+    }
+
+    /** What a kilogram of each tub costs; without prices, how lean it is. */
+    List<Double> costs() {
+        return row(tubs().stream().mapToDouble(BatchModel::cost), 0);
+    }
+
+    private static double cost(Tub tub) {
+        return tub.price() instanceof Price.PerKilogram price ? price.money() : tub.percent();
+    }
+
+    /** Of equally cheap blends: the one of tubs nearest to the target, so that the leanest and the fattest keep their use. */
+    List<Double> distances() {
+        LeanTarget target = order.target();
+        double middle = target.high() == 100
+                ? target.low()
+                : target.low() == 0 ? target.high() : (target.low() + target.high()) / 2;
+        List<Double> distances = new ArrayList<>();
+        for (Tub tub : tubs()) {
+            double byName = 1e-3 * distances.size() / tubs().size();
+            distances.add(Math.abs(tub.percent() - middle) / 100 + byName);
+        }
+        distances.add(0.0);
+        return distances;
+    }
+
+    List<Double> most() {
+        return row(tubs().stream().mapToDouble(tub -> Math.min(1, tub.kilograms() / order.kilograms())), NO_LIMIT);
+    }
+
+    /** The parts make up the whole. */
+    Row whole() {
+        return new Row(row(tubs().stream().mapToDouble(tub -> 1), 0), 1, 1);
+    }
+
+    /** A range of lean is two rows: at the least surely enough, at the most on average. */
+    List<Row> target() {
+        List<Row> rows = new ArrayList<>();
+        LeanTarget target = order.target();
+        if (target.low() > 0) {
+            rows.add(new Row(promised(), target.low() / 100, NO_LIMIT));
+        }
+        if (target.high() < 100) {
+            rows.add(new Row(lean(0), -NO_LIMIT, target.high() / 100));
+        }
+        return rows;
+    }
+
+    /** The lean that can be promised, as a part of 1. */
+    List<Double> promised() {
+        return lean(-order.promise().deviations());
+    }
+
+    private List<Double> lean(double ofSpread) {
+        return row(tubs().stream().mapToDouble(tub -> tub.percent() / 100), ofSpread);
+    }
+
+    Row limit(Limit limit) {
+        return new Row(row(tubs().stream().mapToDouble(limit::factor), 0), -NO_LIMIT, limit.most() / order.kilograms());
+    }
+
+    Programme programme(List<Double> costs, List<Row> cuts) {
+        List<Row> rows = new ArrayList<>(cuts);
+        rows.add(whole());
+        rows.addAll(target());
+        order.limits().forEach(limit -> rows.add(limit(limit)));
+        return new Programme(costs, most(), rows);
+    }
+
+    /** How far the lean of a plan strays, as a part of 1: √ Σ s² x². */
+    double spread(List<Double> x) {
+        double sum = 0;
+        for (int i = 0; i < tubs().size(); i++) {
+            sum += variance(i) * x.get(i) * x.get(i);
+        }
+        return Math.sqrt(sum);
+    }
+
+    private double variance(int i) {
+        return tubs().get(i).lean().percent().spread().variance() / 1e4;
+    }
+
+    /** The tangent of the spread at a plan, which lies nowhere above it: Σ (s² x_i / spread) x ≤ spread. */
+    Row cutAt(List<Double> x) {
+        double spread = spread(x);
+        List<Double> factors = new ArrayList<>();
+        for (int i = 0; i < tubs().size(); i++) {
+            factors.add(-variance(i) * x.get(i) / spread);
+        }
+        factors.add(1.0);
+        return new Row(factors, 0, NO_LIMIT);
+    }
+
+    Blend blend(List<Double> x) {
+        List<Taken> taken = new ArrayList<>();
+        for (int i = 0; i < tubs().size(); i++) {
+            double kilograms = x.get(i) * order.kilograms();
+            if (x.get(i) > TRACE) {
+                taken.add(new Taken(
+                        tubs().get(i), Math.min(kilograms, tubs().get(i).kilograms())));
+            }
+        }
+        return new Blend(taken);
+    }
+}
