@@ -50,7 +50,15 @@ record BatchModel(BatchOrder order) {
     }
 
     List<Double> most() {
-        return row(tubs().stream().mapToDouble(tub -> Math.min(1, tub.kilograms() / order.kilograms())), NO_LIMIT);
+        return row(tubs().stream().mapToDouble(tub -> Math.min(1, tub.kilograms() / order.kilograms())), mostSpread());
+    }
+
+    private double mostSpread() {
+        double most = 0;
+        for (int i = 0; i < tubs().size(); i++) {
+            most = Math.max(most, order.promise().deviations() > 0 ? Math.sqrt(variance(i)) : 0);
+        }
+        return most;
     }
 
     /** The parts make up the whole. */

@@ -18,10 +18,14 @@ import java.util.Optional;
  */
 public final class LeastCost {
     private static final int MOST_CUTS = 200;
-    /** How near the spread is pushed to its true value, as a part of 1: a hundred-millionth of a point. */
-    private static final double NEAR = 1e-10;
+    /** How near the spread is pushed to its true value, as a part of 1: a millionth of a point. */
+    private static final double NEAR = 1e-8;
     /** The step to either side in which a point of lean is priced, in points. */
     private static final double STEP = 0.1;
+    /** What distance from the target costs, in parts of the dearest tub, to tell equals apart. */
+    private static final double TRACE = 1e-6;
+    /** Costs nearer to each other than this part of the dearest tub are one cost. */
+    private static final double AS_CHEAP = 1e-11;
     /** Plans nearer to each other than this are one plan. */
     private static final double SAME_PLAN = 1e-7;
 
@@ -81,13 +85,19 @@ public final class LeastCost {
         return plan(model, costs).map(x -> model.blend(ofEquals(model, costs, x)));
     }
 
-    /** Where another plan costs no more and is nearer to the target, that one. */
+    /** Where another plan costs no more and is nearer to the target, that one: it is found by letting distance cost a trace. */
     private List<Double> ofEquals(BatchModel model, List<Double> costs, List<Double> x) {
-        double least = model.programme(costs, List.of()).costOf(x);
-        double room = 1e-11 * Math.max(1, Math.abs(least));
-        Programme.Row asCheap = new Programme.Row(costs, Double.NEGATIVE_INFINITY, least + room);
-        return cut(model, model.distances(), List.of(asCheap))
-                .filter(other -> isOther(x, other))
+        double scale = costs.stream().mapToDouble(Math::abs).max().orElse(0);
+        double trace = TRACE * (scale > 0 ? scale : 1);
+        List<Double> distances = model.distances();
+        List<Double> both = new ArrayList<>();
+        for (int i = 0; i < costs.size(); i++) {
+            both.add(costs.get(i) + trace * distances.get(i));
+        }
+        Programme plain = model.programme(costs, List.of());
+        double most = plain.costOf(x) + AS_CHEAP * Math.max(scale, Double.MIN_NORMAL);
+        return plan(model, both)
+                .filter(other -> isOther(x, other) && plain.costOf(other) <= most)
                 .orElse(x);
     }
 
@@ -100,13 +110,9 @@ public final class LeastCost {
         return false;
     }
 
-    Optional<List<Double>> plan(BatchModel model, List<Double> costs) {
-        return cut(model, costs, List.of());
-    }
-
     /** Solves, and cuts where a plan takes its lean for steadier than it is, until it does not. */
-    private Optional<List<Double>> cut(BatchModel model, List<Double> costs, List<Programme.Row> first) {
-        List<Programme.Row> cuts = new ArrayList<>(first);
+    Optional<List<Double>> plan(BatchModel model, List<Double> costs) {
+        List<Programme.Row> cuts = new ArrayList<>();
         for (int cut = 0; cut <= MOST_CUTS; cut++) {
             Optional<List<Double>> x = solver.solve(model.programme(costs, cuts));
             if (x.isEmpty() || !isTooBold(model, x.get())) {

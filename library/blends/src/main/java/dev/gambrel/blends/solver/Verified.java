@@ -7,7 +7,7 @@ import java.util.Optional;
 /** Believes no plan of a solver before every row has been worked out again. */
 record Verified(Solver solver) implements Solver {
     /** How near a row must be held: a part of the whole batch, or of a point of lean. */
-    static final double NEAR = 1e-9;
+    static final double NEAR = 1e-8;
 
     @Override
     public Optional<List<Double>> solve(Programme programme) {

@@ -1,0 +1,147 @@
+package dev.gambrel.yields.lean;
+
+import static dev.gambrel.yields.Sheet.cut;
+import static dev.gambrel.yields.Sheet.hogget;
+import static dev.gambrel.yields.Sheet.rest;
+import static dev.gambrel.yields.Sheet.trim;
+import static dev.gambrel.yields.Sheet.yields;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Stream;
+import dev.gambrel.yields.Estimate;
+import dev.gambrel.yields.ExpectedYields;
+import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.YieldRow;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+
+/** Figures by hand. */
+class StreamLeansTest {
+    private static final CutTree TREE = hogget(
+            cut("fore", "40 ± 2"), trim("plate", "20 ± 1", "mince"), trim("flank", "10 ± 1", "mince"), rest("bones"));
+
+    private static Lean visual(double percent, double sd) {
+        return new Lean(new Estimate(percent, new Spread.Stated(sd)), Stream.Judged.VISUAL);
+    }
+
+    private static StreamLean mince(ExpectedYields yields, Function<YieldRow, Optional<Lean>> leanOf) {
+        return StreamLeans.of(yields, leanOf).get(1);
+    }
+
+    private static Function<YieldRow, Optional<Lean>> by(Map<String, Lean> leans) {
+        return row -> Optional.ofNullable(leans.get(row.name()));
+    }
+
+    private static StreamLean.Found.Known known(Lean plate, Lean flank) {
+        StreamLean found = mince(yields(TREE, "20"), by(Map.of("plate", plate, "flank", flank)));
+        return assertInstanceOf(StreamLean.Found.Known.class, found.found());
+    }
+
+    /**
+     * Two parts of 80 % to one of 50 %: 70 %. The gaps are 10 and -20 points, the spreads 1 point of the carcass each, and the
+     * stream 30 points: √(10² + 20²) / 30 = 0.7454. The mean moves by -(10 - 20) / 30² = 0.0111.
+     */
+    @Test
+    void a_stream_is_as_lean_as_its_sources_by_weight() {
+        Estimate lean = known(visual(80, 0), visual(50, 0)).lean().percent();
+        assertEquals(70 + 10.0 / 900, lean.mean(), 1e-9);
+        assertEquals(Math.sqrt(500) / 30, sd(lean), 1e-9);
+    }
+
+    /** The same, leans straying by 3 and 6 points: E[w²] is 401 and 101, so (401 × 9 + 101 × 36) / 900 is added. */
+    @Test
+    void how_far_the_leans_stray_comes_on_top() {
+        Estimate lean = known(visual(80, 3), visual(50, 6)).lean().percent();
+        assertEquals(Math.sqrt((500 + 401 * 9 + 101 * 36) / 900.0), sd(lean), 1e-9);
+    }
+
+    /** Draws of the shares and of the leans, all independent but for the rest (JCGM 101). */
+    @Test
+    void mean_and_spread_agree_with_draws() {
+        Random random = new Random(20_260_101);
+        int draws = 400_000;
+        double sum = 0;
+        double squares = 0;
+        Estimate lean = known(visual(80, 3), visual(50, 6)).lean().percent();
+        for (int i = 0; i < draws; i++) {
+            double plate = 20 + random.nextGaussian();
+            double flank = 10 + random.nextGaussian();
+            double leanWeight = plate * (80 + 3 * random.nextGaussian()) + flank * (50 + 6 * random.nextGaussian());
+            double gap = leanWeight / (plate + flank) - lean.mean();
+            sum += gap;
+            squares += gap * gap;
+        }
+        assertEquals(0, sum / draws, 4 * sd(lean) / Math.sqrt(draws));
+        assertEquals(1, Math.sqrt(squares / draws) / sd(lean), 4 / Math.sqrt(2.0 * draws));
+    }
+
+    @Test
+    void sources_that_are_equally_lean_give_that_lean_exactly() {
+        Estimate lean = known(visual(80, 0), visual(80, 0)).lean().percent();
+        assertEquals(80, lean.mean(), 1e-12);
+        assertEquals(0, sd(lean), 1e-12);
+    }
+
+    @Test
+    void a_heavier_carcass_gives_a_stream_as_lean() {
+        Function<YieldRow, Optional<Lean>> leans = by(Map.of("plate", visual(80, 3), "flank", visual(50, 2)));
+        Lean light = ((StreamLean.Found.Known) mince(yields(TREE, "20"), leans).found()).lean();
+        Lean heavy = ((StreamLean.Found.Known) mince(yields(TREE, "24"), leans).found()).lean();
+        assertEquals(light.percent().mean(), heavy.percent().mean(), 1e-12);
+        assertEquals(sd(light.percent()), sd(heavy.percent()), 1e-12);
+    }
+
+    @Test
+    void a_source_whose_lean_is_not_stated_is_named_and_none_is_guessed() {
+        StreamLean.Found found =
+                mince(yields(TREE, "20"), by(Map.of("plate", visual(80, 0)))).found();
+        StreamLean.Found.NotStated missing = assertInstanceOf(StreamLean.Found.NotStated.class, found);
+        assertEquals("[flank]", missing.lean().toString());
+        assertTrue(missing.weight().isEmpty());
+    }
+
+    @Test
+    void a_source_whose_weight_is_not_stated_is_named() {
+        CutTree tree = hogget(cut("fore", "40"), trim("plate", "", "mince"), rest("bones"));
+        StreamLean.Found found =
+                mince(yields(tree, "20"), by(Map.of("plate", visual(80, 0)))).found();
+        assertEquals("[plate]", ((StreamLean.Found.NotStated) found).weight().toString());
+    }
+
+    @Test
+    void a_spread_that_is_not_stated_is_not_taken_for_none() {
+        StreamLean.Found.Known found = known(visual(80, 3), Lean.of(50, Stream.Judged.VISUAL));
+        assertEquals(Spread.NOT_STATED, found.lean().percent().spread());
+        assertTrue(found.range95().isEmpty());
+    }
+
+    @Test
+    void visual_and_chemical_lean_are_not_added() {
+        Lean chemical = Lean.of(50, Stream.Judged.CHEMICAL);
+        StreamLean found = mince(yields(TREE, "20"), by(Map.of("plate", visual(80, 3), "flank", chemical)));
+        assertEquals(
+                "plate and flank",
+                found.found() instanceof StreamLean.Found.JudgedApart apart
+                        ? apart.one() + " and " + apart.other()
+                        : "");
+    }
+
+    @Test
+    void into_some_streams_nothing_goes() {
+        assertInstanceOf(
+                StreamLean.Found.Nothing.class,
+                StreamLeans.of(yields(TREE, "20"), row -> Optional.empty())
+                        .get(0)
+                        .found());
+    }
+
+    private static double sd(Estimate estimate) {
+        return ((Spread.Stated) estimate.spread()).standardDeviation();
+    }
+}
