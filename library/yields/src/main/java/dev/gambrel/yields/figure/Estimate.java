@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.figure;
 
 import dev.gambrel.quantity.Expected;
 import java.util.Optional;
@@ -10,7 +10,14 @@ import java.util.Optional;
  * @param spread one standard deviation in the same unit, or not stated
  */
 public record Estimate(double mean, Spread spread) {
-    static Estimate of(double mean, double variance) {
+    /**
+     * A figure of known variance.
+     *
+     * @param mean the mean
+     * @param variance the square of the standard deviation; not a number where it is not stated
+     * @return the figure
+     */
+    public static Estimate of(double mean, double variance) {
         return new Estimate(mean, Spread.ofVariance(variance));
     }
 

@@ -1,7 +1,8 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.figure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.gambrel.yields.Sheet;
 import org.junit.jupiter.api.Test;
 
 class EstimateTest {

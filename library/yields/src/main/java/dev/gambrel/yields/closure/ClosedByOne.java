@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.closure;
 
 /**
  * One part takes what the others leave, and the others are independent.

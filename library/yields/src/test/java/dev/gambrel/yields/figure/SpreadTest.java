@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.figure;
 
 import static dev.gambrel.yields.Sheet.bone;
 import static dev.gambrel.yields.Sheet.cut;
@@ -13,6 +13,8 @@ import static dev.gambrel.yields.Sheet.yields;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.yields.ExpectedYields;
+import dev.gambrel.yields.Outcome;
 import org.junit.jupiter.api.Test;
 
 class SpreadTest {

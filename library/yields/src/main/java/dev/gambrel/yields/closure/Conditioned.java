@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.closure;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;

@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.figure;
 
 /**
  * From a low value to a high one.

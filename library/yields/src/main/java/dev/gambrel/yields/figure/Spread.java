@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.figure;
 
 /** How far a figure strays from its mean. What was not stated is never taken for zero. */
 public sealed interface Spread {

@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.closure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

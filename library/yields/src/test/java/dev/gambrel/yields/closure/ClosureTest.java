@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.closure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ClosureTest {
+public class ClosureTest {
     /** Correlations were written down to four places; the third is -0.86875 exactly, half a step off what is written. */
     private static final double FOUR_PLACES = 0.5e-4 + 1e-12;
 
@@ -64,7 +64,7 @@ class ClosureTest {
         }
     }
 
-    static double covariance(Closure closure, int parts, int i, int j) {
+    public static double covariance(Closure closure, int parts, int i, int j) {
         return closure.covariance(unit(parts, i), unit(parts, j), 0);
     }
 

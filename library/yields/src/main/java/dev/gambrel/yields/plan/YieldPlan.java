@@ -1,5 +1,8 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.plan;
 
+import dev.gambrel.yields.closure.Closure;
+import dev.gambrel.yields.closure.CutShares;
+import dev.gambrel.yields.figure.Estimate;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -8,7 +11,7 @@ import java.util.function.IntToDoubleFunction;
  * <p>Built once, never changed. Parents stand before children; the parts of node v are those from {@code firstPart(v)} up
  * to {@code firstPart(v + 1)}. In the arrays NaN stands for a spread that is not stated.
  */
-final class YieldPlan {
+public final class YieldPlan {
     private final Node[] nodes;
     private final int[] first;
     private final Closure[] closure;
@@ -62,48 +65,101 @@ final class YieldPlan {
         return v;
     }
 
-    int size() {
+    /**
+     * How many lines there are.
+     *
+     * @return 1 or more
+     */
+    public int size() {
         return nodes.length;
     }
 
-    Node node(int v) {
+    /**
+     * What a line stands for.
+     *
+     * @param v the line, from 0
+     * @return the line's words and place
+     */
+    public Node node(int v) {
         return nodes[v];
     }
 
-    /** The carcass on the specification's own basis. */
-    int carcass() {
+    /**
+     * The carcass on the specification's own basis.
+     *
+     * @return its line; 0 where that is what was weighed
+     */
+    public int carcass() {
         return carcass;
     }
 
-    int firstPart(int v) {
+    /**
+     * Where the parts of a line begin.
+     *
+     * @param v the line, from 0; {@code size()} asks where the last line's parts end
+     * @return the first of its parts; they go up to {@code firstPart(v + 1)}
+     */
+    public int firstPart(int v) {
         return first[v];
     }
 
-    boolean isEnd(int v) {
+    /**
+     * Whether nothing more is taken from a line.
+     *
+     * @param v the line
+     * @return true if it has no parts
+     */
+    public boolean isEnd(int v) {
         return first[v] == first[v + 1];
     }
 
-    /** Whether this part's own share was stated or follows from others. */
-    boolean isShareStated(int v) {
+    /**
+     * Whether a part's own share was stated or follows from others.
+     *
+     * @param v the part
+     * @return true if it is known
+     */
+    public boolean isShareStated(int v) {
         return shareStated[v];
     }
 
-    /** Whether this part's share and all above it were stated or follow from others. */
-    boolean isStated(int v) {
+    /**
+     * Whether a part's share and all above it were stated or follow from others.
+     *
+     * @param v the part
+     * @return true if its weight is known
+     */
+    public boolean isStated(int v) {
         return stated[v];
     }
 
-    /** The mean share of the cut above, as a part of 1. */
-    double share(int v) {
+    /**
+     * The mean share of the cut above.
+     *
+     * @param v the part
+     * @return a part of 1; 1 for what was weighed
+     */
+    public double share(int v) {
         return share[v];
     }
 
-    double mean(int v) {
+    /**
+     * The mean share of what was weighed.
+     *
+     * @param v the part
+     * @return a part of 1; 1 for what was weighed
+     */
+    public double mean(int v) {
         return mean[v];
     }
 
-    /** Mean and spread of the weight of all pieces, for one kilogram weighed. */
-    Estimate weight(int v) {
+    /**
+     * Mean and spread of the weight of all pieces, for one kilogram weighed.
+     *
+     * @param v the part
+     * @return kilograms
+     */
+    public Estimate weight(int v) {
         return Estimate.of(mean[v], variance[v]);
     }
 
@@ -112,18 +168,26 @@ final class YieldPlan {
      * coefficient.
      *
      * <p>With shares S of a cut, X = Σ S_j (a_j + X_j), y_j = a_j + E[X_j] and v_j = Var[X_j], levels independent:
-     * E[X] = Σ m_j y_j and Var[X] = y'Cy + Σ (m_j² + C_jj) v_j, exactly. O(nodes).
+     * E[X] = Σ m_j y_j and Var[X] = y'Cy + Σ (m_j² + C_jj) v_j, exactly (L. A. Goodman, "On the exact variance of products",
+     * Journal of the American Statistical Association 55, 1960, and the law of total variance). O(nodes).
+     *
+     * @param coefficient of each line
+     * @return the figure
      */
-    Estimate figure(IntToDoubleFunction coefficient) {
+    public Estimate figure(IntToDoubleFunction coefficient) {
         double[] y = means(coefficient);
         return Estimate.of(y[0], overAllLevels(cut -> closure[cut].variance(y, first[cut])));
     }
 
     /**
-     * Covariance of two linear figures, for one kilogram weighed, or NaN where the stated spreads do not settle it. As for the
-     * variance of one: Cov[X, X'] = y'Cy' + Σ (m_j² + C_jj) Cov[X_j, X'_j], exactly. O(nodes).
+     * Covariance of two linear figures, for one kilogram weighed. As for the variance of one: Cov[X, X'] = y'Cy' + Σ (m_j² +
+     * C_jj) Cov[X_j, X'_j], exactly. O(nodes).
+     *
+     * @param coefficient of each line in the one
+     * @param other of each line in the other
+     * @return the covariance, or NaN where the stated spreads do not settle it
      */
-    double covariance(IntToDoubleFunction coefficient, IntToDoubleFunction other) {
+    public double covariance(IntToDoubleFunction coefficient, IntToDoubleFunction other) {
         double[] y = means(coefficient);
         double[] z = means(other);
         return overAllLevels(cut -> closure[cut].covariance(y, z, first[cut]));

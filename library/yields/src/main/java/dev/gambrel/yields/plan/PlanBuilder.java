@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.plan;
 
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.BasisStep;
@@ -8,14 +8,14 @@ import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.TrimRule;
-import dev.gambrel.yields.YieldRow.Kind;
+import dev.gambrel.yields.closure.CutShares;
 import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /** Lays a tree out level by level, so that parents come before children and the parts of a cut stand together. */
-final class PlanBuilder {
+public final class PlanBuilder {
     private static final Home NOWHERE = new Home.NotStated();
 
     private final CutTree tree;
@@ -37,7 +37,7 @@ final class PlanBuilder {
      *
      * @throws IllegalArgumentException if the parts of a cut do not close
      */
-    static YieldPlan build(Worked worked, List<BasisStep> chain) {
+    public static YieldPlan build(Worked worked, List<BasisStep> chain) {
         return new PlanBuilder(worked, chain).build();
     }
 

@@ -1,4 +1,4 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.closure;
 
 /**
  * Some parts have no stated spread and none takes what is left. Then nothing is known of how two stated parts vary

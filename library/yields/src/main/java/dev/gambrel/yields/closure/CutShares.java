@@ -1,8 +1,7 @@
-package dev.gambrel.yields;
+package dev.gambrel.yields.closure;
 
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Share;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,9 +12,9 @@ import java.util.List;
  * @param stated whether a mean was written or follows from the others
  * @param closure how they vary together
  */
-record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) {
+public record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) {
     /** Of what is not cut further. */
-    static final CutShares NOTHING =
+    public static final CutShares NOTHING =
             new CutShares(new double[0], new double[0], new boolean[0], new ClosedByOne(0, new double[0]));
 
     /** How far written shares may be from the whole before they are refused: 0.05 point, and room for rounding. */
@@ -31,7 +30,7 @@ record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) 
      * @param closing which part takes what is left, or -1
      * @throws IllegalArgumentException if the shares or spreads cannot close
      */
-    static CutShares of(List<Share> shares, int closing) {
+    public static CutShares of(List<Share> shares, int closing) {
         double[] mean = new double[shares.size()];
         double[] sd = new double[shares.size()];
         boolean[] known = new boolean[shares.size()];
@@ -50,7 +49,7 @@ record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) 
         if (closing >= 0) {
             sd[closing] = rootSumOfSquares(sd, closing);
         }
-        return new CutShares(mean, sd, known, closing >= 0 ? new ClosedByOne(closing, sd) : withoutRest(sd, known));
+        return new CutShares(mean, sd, known, closing >= 0 ? Closure.byOne(closing, sd) : withoutRest(sd, known));
     }
 
     private static void close(double[] mean, int closing) {
@@ -92,11 +91,6 @@ record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) 
             unknown = known[j] ? unknown : j;
         }
         boolean takenUp = unknown >= 0 && !Conditioned.isPossible(sd);
-        return takenUp ? new PartlyStated(unknown, sd) : allStated(sd);
-    }
-
-    private static Closure allStated(double[] sd) {
-        boolean certain = Arrays.stream(sd).allMatch(each -> each == 0);
-        return certain ? new ClosedByOne(0, sd) : new Conditioned(sd);
+        return takenUp ? new PartlyStated(unknown, sd) : Closure.amongAll(sd);
     }
 }
