@@ -1,18 +1,18 @@
 package dev.gambrel.cli.explain;
 
+import dev.gambrel.compiler.code.ConditionCode;
+import dev.gambrel.compiler.code.MeaningCode;
+import dev.gambrel.compiler.code.RevisionCode;
+import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.format.FormatCode;
-import dev.gambrel.compiler.meaning.ConditionCode;
-import dev.gambrel.compiler.meaning.MeaningCode;
-import dev.gambrel.compiler.parse.SyntaxCode;
-import dev.gambrel.compiler.revision.RevisionCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.BenchCode;
+import dev.gambrel.tree.inspection.ChoiceCode;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.TreeCode;
-import dev.gambrel.tree.rules.choice.ChoiceCode;
-import dev.gambrel.tree.rules.estimate.EquationCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.working.WorkingCode;

@@ -1,4 +1,4 @@
-package dev.gambrel.compiler.revision;
+package dev.gambrel.compiler.code;
 
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Severity;

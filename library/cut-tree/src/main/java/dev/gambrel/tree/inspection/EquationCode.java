@@ -1,4 +1,4 @@
-package dev.gambrel.tree.rules.estimate;
+package dev.gambrel.tree.inspection;
 
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Severity;
