@@ -10,9 +10,9 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.yields.CarcassWeight;
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Interval;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Interval;
 import java.util.List;
 import java.util.Locale;
 

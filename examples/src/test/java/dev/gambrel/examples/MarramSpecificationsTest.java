@@ -17,6 +17,7 @@ import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Outcome;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.working.Order;
 import dev.gambrel.yields.working.Working;
@@ -143,7 +144,7 @@ class MarramSpecificationsTest {
                 .orElseThrow();
         List<String> changed = before.rows().stream()
                 .filter(row -> Math.abs(mean(row) - mean(after.row(row.path()).orElseThrow())) > 1e-12)
-                .filter(row -> row.kind() != YieldRow.Kind.TRIMMED)
+                .filter(row -> row.kind() != Kind.TRIMMED)
                 .map(row -> row.path().toString())
                 .toList();
         assertEquals(List.of("leg / topside / fat", "leg / heel", "leg / flat", "leg / flat / fat"), changed);

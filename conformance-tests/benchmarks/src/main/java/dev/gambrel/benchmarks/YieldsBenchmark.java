@@ -1,12 +1,12 @@
 package dev.gambrel.benchmarks;
 
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Outcome;
 import dev.gambrel.yields.StreamYield;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.figure.Estimate;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -13,6 +13,7 @@ import dev.gambrel.yields.CarcassWeight;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.table.YieldTable;
 import dev.gambrel.yields.working.Working;
@@ -73,7 +74,7 @@ class FragmentsTest {
     private static double trimmedBestEnd(String kilograms) {
         return yields("hogget_saddle_end_and_racks", IN_SUMMER, kilograms).rows().stream()
                 .filter(row -> row.path().equals(TreePath.ROOT.then(TradeName.of("best end"))))
-                .filter(row -> row.kind() == YieldRow.Kind.TRIMMED)
+                .filter(row -> row.kind() == Kind.TRIMMED)
                 .findFirst()
                 .flatMap(YieldRow::allPieces)
                 .orElseThrow()

@@ -13,6 +13,7 @@ import dev.gambrel.yields.CarcassWeight;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.plan.Kind;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,7 +70,7 @@ class SpreadsheetPageTest {
     void every_row_of_the_sheet_comes_back() {
         Map<String, Double> sheet = sheet();
         List<YieldRow> rows = yields().rows().stream()
-                .filter(row -> row.kind() != YieldRow.Kind.TRIMMED)
+                .filter(row -> row.kind() != Kind.TRIMMED)
                 .toList();
         assertEquals(
                 rows.stream().map(row -> row.path().toString()).sorted().toList(),

@@ -5,6 +5,8 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.working.WayUsed;
 import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;

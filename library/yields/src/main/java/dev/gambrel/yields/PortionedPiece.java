@@ -5,6 +5,7 @@ import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Measure;
 import dev.gambrel.tree.portion.Slicing;
+import dev.gambrel.yields.figure.Estimate;
 
 /**
  * A piece that is portioned. The pieces of a carcass are taken as alike, and each is portioned by itself.

@@ -1,6 +1,7 @@
 package dev.gambrel.yields;
 
 import dev.gambrel.tree.Stream;
+import dev.gambrel.yields.figure.Estimate;
 
 /**
  * What comes together in one stream.

@@ -3,6 +3,10 @@ package dev.gambrel.yields;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.plan.Kind;
+import dev.gambrel.yields.plan.Node;
+import dev.gambrel.yields.plan.YieldPlan;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumMap;
@@ -55,7 +59,7 @@ record Totals(Map<Outcome, Estimate> outcomes, Estimate products, List<StreamYie
     }
 
     private static int home(Node node, Map<String, Integer> byName) {
-        if (node.kind() == YieldRow.Kind.LOSS) {
+        if (node.kind() == Kind.LOSS) {
             return LOST;
         }
         if (node.home() instanceof Home.ToStream to) {

@@ -2,6 +2,7 @@ package dev.gambrel.yields;
 
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Severity;
+import dev.gambrel.yields.plan.Kind;
 
 /** What can be found about a carcass weight. */
 public enum YieldCode implements Code {

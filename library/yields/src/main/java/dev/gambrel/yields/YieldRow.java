@@ -2,6 +2,10 @@ package dev.gambrel.yields;
 
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Home;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.plan.Kind;
+import dev.gambrel.yields.plan.Node;
+import dev.gambrel.yields.plan.YieldPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,24 +18,6 @@ import java.util.OptionalDouble;
  * kind {@link Kind#TRIMMED} for what is left.
  */
 public final class YieldRow {
-    /** What a line is. */
-    public enum Kind {
-        /** The carcass on some basis. */
-        CARCASS,
-        /** A cut as it enters the block, before trim. */
-        CUT,
-        /** What its trims, bones and losses leave of a cut. */
-        TRIMMED,
-        /** Bones. */
-        BONE,
-        /** Trim. */
-        TRIM,
-        /** A loss. */
-        LOSS,
-        /** What the other parts of a divided cut leave. */
-        REST
-    }
-
     private final YieldPlan plan;
     private final int index;
     private final double kilograms;

@@ -11,6 +11,8 @@ import dev.gambrel.tree.WeightBand;
 import dev.gambrel.yields.estimate.EstimatedTree;
 import dev.gambrel.yields.estimate.Estimator;
 import dev.gambrel.yields.estimate.Measurements;
+import dev.gambrel.yields.plan.PlanBuilder;
+import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.working.WaysOfWorking;
 import dev.gambrel.yields.working.Weights;
 import dev.gambrel.yields.working.Worked;

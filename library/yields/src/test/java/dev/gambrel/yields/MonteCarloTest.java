@@ -13,6 +13,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Home;
+import dev.gambrel.yields.closure.Closure;
+import dev.gambrel.yields.closure.ClosureTest;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.plan.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +60,7 @@ class MonteCarloTest {
                 mean[j] = part.percentOfCutAbove().orElseThrow() / 100;
                 coefficient[j] = figure.applyAsDouble(part);
                 parts.add(of(part, figure));
-                boolean left = part.kind() == YieldRow.Kind.REST || part.kind() == YieldRow.Kind.TRIMMED;
+                boolean left = part.kind() == Kind.REST || part.kind() == Kind.TRIMMED;
                 closing = left ? j : closing;
                 sd[j] = left ? 0 : statedSd(part, row);
             }
@@ -73,7 +77,7 @@ class MonteCarloTest {
         }
 
         private static double[][] factor(double[] sd, int closing) {
-            Closure closure = closing >= 0 ? new ClosedByOne(closing, sd) : new Conditioned(sd);
+            Closure closure = closing >= 0 ? Closure.byOne(closing, sd) : Closure.amongAll(sd);
             int n = sd.length;
             double[][] lower = new double[n][n];
             for (int i = 0; i < n; i++) {

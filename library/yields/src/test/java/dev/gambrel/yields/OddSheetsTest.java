@@ -20,6 +20,7 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.rules.TreeRules;
+import dev.gambrel.yields.figure.Spread;
 import dev.gambrel.yields.table.YieldTable;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -11,6 +11,7 @@ import static dev.gambrel.yields.Sheet.yields;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.gambrel.tree.Basis;
+import dev.gambrel.yields.figure.Estimate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 

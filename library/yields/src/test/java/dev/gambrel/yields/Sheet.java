@@ -21,6 +21,8 @@ import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.portion.Limit;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
 import java.util.List;
 
 /** Cutting sheets for tests, written short: shares as "33.0", "33.0 ± 0.9", "31.2 to 34.8" or "" for not stated. */
@@ -107,11 +109,11 @@ public final class Sheet {
         return TradeName.of(text);
     }
 
-    static Share share(String text) {
+    public static Share share(String text) {
         return text.isEmpty() ? new Share.NotStated() : new Share.Stated(expected(text));
     }
 
-    static Expected expected(String text) {
+    public static Expected expected(String text) {
         if (text.contains("±")) {
             String[] both = text.split(" ± ");
             return new Expected.PlusMinus(percent(both[0]), percent(both[1]));
@@ -127,7 +129,7 @@ public final class Sheet {
         return Quantity.of(amount, Unit.PERCENT);
     }
 
-    static CarcassWeight kilograms(String amount, Basis basis) {
+    public static CarcassWeight kilograms(String amount, Basis basis) {
         return new CarcassWeight(Quantity.of(amount, Unit.KILOGRAM), basis);
     }
 
@@ -142,7 +144,7 @@ public final class Sheet {
                 .orElseThrow();
     }
 
-    static double sd(Estimate estimate) {
+    public static double sd(Estimate estimate) {
         return ((Spread.Stated) estimate.spread()).standardDeviation();
     }
 

@@ -1,7 +1,7 @@
 package dev.gambrel.yields.portions;
 
-import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.PortionedPiece;
+import dev.gambrel.yields.figure.Estimate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

@@ -2,8 +2,8 @@ package dev.gambrel.yields.portions;
 
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.tree.portion.Limit;
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.NormalDistribution;

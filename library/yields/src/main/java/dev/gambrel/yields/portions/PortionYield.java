@@ -2,9 +2,9 @@ package dev.gambrel.yields.portions;
 
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Fewest;
-import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.PortionedPiece;
+import dev.gambrel.yields.figure.Estimate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

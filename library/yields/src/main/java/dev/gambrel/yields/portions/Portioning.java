@@ -1,7 +1,7 @@
 package dev.gambrel.yields.portions;
 
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.apache.commons.statistics.distribution.NormalDistribution;

@@ -2,8 +2,8 @@ package dev.gambrel.yields.portions;
 
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.portion.Measure;
-import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.PortionedPiece;
+import dev.gambrel.yields.figure.Estimate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

@@ -4,7 +4,7 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Limit;
-import dev.gambrel.yields.Estimate;
+import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.portions.MuscleArea;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Sliced;

@@ -1,9 +1,9 @@
 package dev.gambrel.yields.table;
 
 import dev.gambrel.quantity.Unit;
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Interval;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Interval;
+import dev.gambrel.yields.figure.Spread;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 

@@ -1,9 +1,10 @@
 package dev.gambrel.yields.table;
 
 import dev.gambrel.tree.Home;
-import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.YieldRow;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.plan.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -114,7 +115,7 @@ final class PartLines {
     }
 
     private static String goesTo(YieldRow row) {
-        return row.kind() == YieldRow.Kind.LOSS
+        return row.kind() == Kind.LOSS
                 ? "lost"
                 : row.home().map(PartLines::goesTo).orElse("");
     }

@@ -1,10 +1,10 @@
 package dev.gambrel.yields.table;
 
 import dev.gambrel.tree.Stream;
-import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Outcome;
 import dev.gambrel.yields.StreamYield;
+import dev.gambrel.yields.figure.Estimate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

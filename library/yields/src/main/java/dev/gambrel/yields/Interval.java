@@ -1,9 +1,0 @@
-package dev.gambrel.yields;
-
-/**
- * From a low value to a high one.
- *
- * @param low the lower end
- * @param high the upper end
- */
-public record Interval(double low, double high) {}

@@ -1,0 +1,68 @@
+package dev.gambrel.yields.closure;
+
+import java.util.Arrays;
+
+/**
+ * How the shares of one cut vary together, given that they always add up to the whole.
+ *
+ * <p>The rule in words: parts vary independently, except that what one part gains the others lose. Their covariance C
+ * therefore has rows that add up to 0, and keeps every standard deviation that was stated on its diagonal.
+ */
+public sealed interface Closure permits ClosedByOne, Conditioned, PartlyStated {
+    /** How near two figures must be, relative to the larger, to count as equal. */
+    double SAME = 1e-12;
+
+    /**
+     * One part takes what the others leave, and the others are independent.
+     *
+     * @param closing which part takes what is left
+     * @param sd the standard deviations of the shares, NaN where not stated; the closing part's own is not read
+     * @return how the shares vary together
+     */
+    static Closure byOne(int closing, double[] sd) {
+        return new ClosedByOne(closing, sd.clone());
+    }
+
+    /**
+     * Every part has a stated spread and none takes what is left: independence conditioned on the sum, as far as it keeps
+     * every stated spread.
+     *
+     * @param sd the standard deviations of the shares
+     * @return how the shares vary together
+     * @throws IllegalArgumentException if one exceeds the sum of the others
+     */
+    static Closure amongAll(double[] sd) {
+        boolean certain = Arrays.stream(sd).allMatch(each -> each == 0);
+        return certain ? byOne(0, sd) : new Conditioned(sd);
+    }
+
+    /**
+     * The variance of a sum over the parts in which each share counts with its own figure: y'Cy.
+     *
+     * <p>Figures are taken relative to one part's, which changes nothing since the rows of C add up to 0, and keeps digits
+     * that would cancel. Costs O(parts).
+     *
+     * @param y figures
+     * @param first where the first part's figure stands among them
+     * @return the variance, or NaN where the stated spreads do not settle it
+     */
+    default double variance(double[] y, int first) {
+        return Math.max(0, covariance(y, y, first));
+    }
+
+    /**
+     * The covariance of two sums over the parts: y'Cz. Costs O(parts).
+     *
+     * @param y figures of the one
+     * @param z figures of the other
+     * @param first where the first part's figures stand among them
+     * @return the covariance, or NaN where the stated spreads do not settle it
+     */
+    double covariance(double[] y, double[] z, int first);
+
+    /** The difference of two figures, exactly 0 where only rounding parts them. */
+    static double difference(double a, double b) {
+        double gap = a - b;
+        return Math.abs(gap) <= SAME * Math.max(Math.abs(a), Math.abs(b)) ? 0 : gap;
+    }
+}

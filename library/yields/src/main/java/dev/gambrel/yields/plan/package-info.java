@@ -1,0 +1,2 @@
+/** A tree as flat arrays, from which everything about expected weights is worked out. Immutable. */
+package dev.gambrel.yields.plan;
