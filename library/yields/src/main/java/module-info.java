@@ -6,6 +6,7 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;
+    exports dev.gambrel.yields.lean;
     exports dev.gambrel.yields.plan;
     exports dev.gambrel.yields.portions;
     exports dev.gambrel.yields.table;

@@ -3,6 +3,7 @@ package dev.gambrel.conformance.corpus;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.compiler.code.MeaningCode;
@@ -51,7 +52,8 @@ class EveryCodeHasACaseTest {
                 || code instanceof YieldCode
                 || code instanceof WorkingCode
                 || code instanceof FormatCode
-                || code instanceof MeasurementCode;
+                || code instanceof MeasurementCode
+                || code instanceof BlendCode;
     }
 
     private static Stream<List<Diagnostic>> cases(Path temporary) {

@@ -1,7 +1,7 @@
 package dev.gambrel.blends;
 
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
 import java.util.List;
 import java.util.OptionalDouble;
 

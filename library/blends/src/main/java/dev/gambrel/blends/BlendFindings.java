@@ -10,7 +10,7 @@ import java.util.List;
 
 /** Says what is wrong with a blend. */
 final class BlendFindings {
-    private static final Place BLEND = new Place.InTree(TreePath.ROOT, Aspect.LEAN);
+    private static final Place BLEND = at(TradeName.of("blend"));
 
     private BlendFindings() {}
 

@@ -1,7 +1,7 @@
 package dev.gambrel.blends;
 
 import dev.gambrel.diagnostic.Diagnostic;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Spread;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -10,8 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.tree.Stream;
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;

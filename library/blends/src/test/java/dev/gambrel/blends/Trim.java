@@ -2,8 +2,8 @@ package dev.gambrel.blends;
 
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Stream;
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
 import dev.gambrel.yields.lean.Lean;
 import java.util.List;
 

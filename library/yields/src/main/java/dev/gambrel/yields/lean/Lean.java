@@ -1,8 +1,8 @@
 package dev.gambrel.yields.lean;
 
 import dev.gambrel.tree.Stream;
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
 
 /**
  * How lean some meat is. Lean by eye and lean by analysis are different things and never meet in one sum.

@@ -1,9 +1,9 @@
 package dev.gambrel.yields.lean;
 
 import dev.gambrel.quantity.Expected;
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Interval;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Interval;
+import dev.gambrel.yields.figure.Spread;
 import java.util.Optional;
 
 /**

@@ -2,8 +2,8 @@ package dev.gambrel.yields.lean;
 
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Stream;
-import dev.gambrel.yields.Estimate;
-import dev.gambrel.yields.Interval;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Interval;
 import java.util.List;
 import java.util.Optional;
 

@@ -3,8 +3,8 @@ package dev.gambrel.yields.lean;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.yields.Interval;
-import dev.gambrel.yields.Spread;
+import dev.gambrel.yields.figure.Interval;
+import dev.gambrel.yields.figure.Spread;
 import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;

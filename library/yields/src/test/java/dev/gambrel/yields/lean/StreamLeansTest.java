@@ -11,10 +11,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Stream;
-import dev.gambrel.yields.Estimate;
 import dev.gambrel.yields.ExpectedYields;
-import dev.gambrel.yields.Spread;
 import dev.gambrel.yields.YieldRow;
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;

@@ -1,5 +1,6 @@
 package dev.gambrel.cli.explain;
 
+import dev.gambrel.blends.BlendCode;
 import dev.gambrel.compiler.code.ConditionCode;
 import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.code.RevisionCode;
@@ -45,7 +46,8 @@ public final class Codes {
                         JsonCode.values(),
                         YieldCode.values(),
                         WorkingCode.values(),
-                        MeasurementCode.values())
+                        MeasurementCode.values(),
+                        BlendCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();
