@@ -1,5 +1,6 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.cli.blend.BlendVerb;
 import dev.gambrel.cli.catalogue.CatalogueVerb;
 import dev.gambrel.cli.check.CheckVerb;
 import dev.gambrel.cli.estimate.EstimateVerb;
@@ -27,6 +28,7 @@ final class Verbs {
             case CheckVerb.NAME -> Optional.of(new CheckVerb());
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
+            case BlendVerb.NAME -> Optional.of(new BlendVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
@@ -42,6 +44,7 @@ final class Verbs {
                 CheckVerb.NAME,
                 YieldVerb.NAME,
                 EstimateVerb.NAME,
+                BlendVerb.NAME,
                 TreeVerb.NAME,
                 OriginVerb.NAME,
                 FormatVerb.NAME,

@@ -69,6 +69,7 @@ public final class TreeRules {
             new Homes(),
             new BoneInLean(),
             new OnlyFrom(),
+            new JudgedAlike(),
             new PortionTargets(),
             new PrecedenceSaid(),
             new PlausiblePortions(),

@@ -2,6 +2,7 @@ package dev.gambrel.yields.lean;
 
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Home;
+import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.YieldRow;
@@ -30,6 +31,23 @@ public final class StreamLeans {
     private StreamLeans(ExpectedYields yields, Function<YieldRow, Optional<Lean>> leanOf) {
         this.yields = yields;
         this.leanOf = leanOf;
+    }
+
+    /**
+     * How lean each stream of a carcass comes out, by what the specification says of the lean of its sources.
+     *
+     * @param yields what the carcass should give
+     * @return every stream declared, in the order declared
+     */
+    public static List<StreamLean> of(ExpectedYields yields) {
+        return of(yields, StreamLeans::written);
+    }
+
+    private static Optional<Lean> written(YieldRow row) {
+        return row.home()
+                .filter(home -> home instanceof Home.ToStream to && to.lean() instanceof SourceLean.Stated)
+                .map(home -> (SourceLean.Stated) ((Home.ToStream) home).lean())
+                .map(lean -> new Lean(Estimate.of(lean.percent()), lean.judged()));
     }
 
     /**

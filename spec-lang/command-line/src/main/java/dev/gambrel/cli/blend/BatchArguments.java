@@ -36,8 +36,9 @@ final class BatchArguments {
                 OptionSpec.builder(BATCH)
                         .paramLabel("WEIGHT")
                         .type(String.class)
-                        .description("The weight of the batch, such as \"100 kg\": the cheapest is told, or without prices"
-                                + " the one that spares the leanest meat. Without it, the largest batch.")
+                        .description(
+                                "The weight of the batch, such as \"100 kg\": the cheapest is told, or without prices"
+                                        + " the one that spares the leanest meat. Without it, the largest batch.")
                         .build(),
                 OptionSpec.builder(LIMIT)
                         .paramLabel("LIMIT")
@@ -50,8 +51,9 @@ final class BatchArguments {
                 OptionSpec.builder(PROMISE)
                         .paramLabel("CHANCE")
                         .type(String.class)
-                        .description("How surely the batch is as lean as its least lean, such as \"95 %%\"; on average if"
-                                + " not said. Every tub then needs a spread.")
+                        .description(
+                                "How surely the batch is as lean as its least lean, such as \"95 %%\"; on average if"
+                                        + " not said. Every tub then needs a spread.")
                         .build());
     }
 
@@ -106,8 +108,8 @@ final class BatchArguments {
         Written written = new Written(PROMISE, parsed.matchedOptionValue(PROMISE, ""), "95 %");
         double chance = Double.parseDouble(written.by(CHANCE).group(1)) / 100;
         if (chance < 0.5 || chance >= 1) {
-            throw new WrongUsage("“" + written.words() + "” cannot be promised; it is from 50 %, which is on average, to less"
-                    + " than 100 %.");
+            throw new WrongUsage("“" + written.words()
+                    + "” cannot be promised; it is from 50 %, which is on average, to less" + " than 100 %.");
         }
         return new Promise.At(chance);
     }

@@ -13,8 +13,8 @@ final class TargetArgument {
     private static final String NAME = "--lean";
     private static final Pattern ONE =
             Pattern.compile("(exactly|at least|at most)\\s+" + Written.NUMBER + "\\s*%\\s*,?\\s*" + Written.JUDGED);
-    private static final Pattern RANGE = Pattern.compile(
-            Written.NUMBER + "\\s*%\\s+to\\s+" + Written.NUMBER + "\\s*%\\s*,?\\s*" + Written.JUDGED);
+    private static final Pattern RANGE =
+            Pattern.compile(Written.NUMBER + "\\s*%\\s+to\\s+" + Written.NUMBER + "\\s*%\\s*,?\\s*" + Written.JUDGED);
 
     private TargetArgument() {}
 
@@ -48,7 +48,8 @@ final class TargetArgument {
         double low = written.percent(m.group(1));
         double high = written.percent(m.group(2));
         if (low > high) {
-            throw new WrongUsage("“" + written.words() + "” runs from the leaner to the fatter; write the lower figure first.");
+            throw new WrongUsage(
+                    "“" + written.words() + "” runs from the leaner to the fatter; write the lower figure first.");
         }
         return new LeanTarget(Written.judged(m.group(3)), low, high);
     }

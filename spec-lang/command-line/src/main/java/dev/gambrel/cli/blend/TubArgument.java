@@ -15,9 +15,11 @@ import picocli.CommandLine.ParseResult;
 final class TubArgument {
     private static final String NAME = "--tub";
     private static final String EXAMPLE = "80s = 120 kg, lean 80 % visual";
-    private static final Pattern FORM = Pattern.compile("(.+?)\\s*=\\s*" + Written.NUMBER + "\\s*([a-z]+)\\s*,?\\s*lean\\s+"
-            + Written.NUMBER + "\\s*%(?:\\s*(?:±|\\+/-|\\+-)\\s*" + Written.NUMBER + "\\s*%)?\\s*,?\\s*" + Written.JUDGED
-            + "(?:\\s*,?\\s*" + Written.NUMBER + "\\s+an?\\s+([a-z]+))?");
+    private static final Pattern FORM =
+            Pattern.compile("(.+?)\\s*=\\s*" + Written.NUMBER + "\\s*([a-z]+)\\s*,?\\s*lean\\s+"
+                    + Written.NUMBER + "\\s*%(?:\\s*(?:±|\\+/-|\\+-)\\s*" + Written.NUMBER + "\\s*%)?\\s*,?\\s*"
+                    + Written.JUDGED
+                    + "(?:\\s*,?\\s*" + Written.NUMBER + "\\s+an?\\s+([a-z]+))?");
 
     private TubArgument() {}
 
@@ -27,8 +29,9 @@ final class TubArgument {
                 .type(List.class)
                 .auxiliaryTypes(String.class)
                 .arity("1")
-                .description("What is there to blend, such as \"80s = 120 kg, lean 80 %% visual\" or, with how far lots"
-                        + " stray and a price, \"flank = 60 kg, lean 60 %% ± 3 %% visual, 2.40 a kg\"; once for each tub.")
+                .description(
+                        "What is there to blend, such as \"80s = 120 kg, lean 80 %% visual\" or, with how far lots"
+                                + " stray and a price, \"flank = 60 kg, lean 60 %% ± 3 %% visual, 2.40 a kg\"; once for each tub.")
                 .build();
     }
 

@@ -66,6 +66,7 @@ record Written(String option, String words, String example) {
     }
 
     WrongUsage wrong() {
-        return new WrongUsage("“" + words + "” cannot be read after " + option + "; write it such as \"" + example + "\".");
+        return new WrongUsage(
+                "“" + words + "” cannot be read after " + option + "; write it such as \"" + example + "\".");
     }
 }
