@@ -25,9 +25,16 @@ record BatchModel(BatchOrder order) {
         return factors;
     }
 
-    /** What a kilogram of each tub costs; without prices, how lean it is. */
+    /** What a kilogram of each tub costs, in parts of the dearest; without prices, how lean it is. */
     List<Double> costs() {
-        return row(tubs().stream().mapToDouble(BatchModel::cost), 0);
+        double unit = dearest();
+        return row(tubs().stream().mapToDouble(tub -> cost(tub) / unit), 0);
+    }
+
+    /** What a cost of 1 stands for. */
+    double dearest() {
+        double most = tubs().stream().mapToDouble(BatchModel::cost).max().orElse(0);
+        return most > 0 ? most : 1;
     }
 
     private static double cost(Tub tub) {
@@ -66,30 +73,42 @@ record BatchModel(BatchOrder order) {
         return new Row(row(tubs().stream().mapToDouble(tub -> 1), 0), 1, 1);
     }
 
-    /** A range of lean is two rows: at the least surely enough, at the most on average. */
+    /**
+     * A range of lean is two rows: at the least surely enough, at the most on average. As the parts make up the whole, each tub
+     * may count by how much leaner it is than the edge.
+     */
     List<Row> target() {
         List<Row> rows = new ArrayList<>();
         LeanTarget target = order.target();
         if (target.low() > 0) {
-            rows.add(new Row(promised(), target.low() / 100, NO_LIMIT));
+            rows.add(new Row(leanOver(target.low(), -order.promise().deviations()), 0, NO_LIMIT));
         }
         if (target.high() < 100) {
-            rows.add(new Row(lean(0), -NO_LIMIT, target.high() / 100));
+            rows.add(new Row(leanOver(target.high(), 0), -NO_LIMIT, 0));
         }
         return rows;
     }
 
     /** The lean that can be promised, as a part of 1. */
     List<Double> promised() {
-        return lean(-order.promise().deviations());
+        return leanOver(0, -order.promise().deviations());
     }
 
-    private List<Double> lean(double ofSpread) {
-        return row(tubs().stream().mapToDouble(tub -> tub.percent() / 100), ofSpread);
+    private List<Double> leanOver(double percent, double ofSpread) {
+        return row(tubs().stream().mapToDouble(tub -> (tub.percent() - percent) / 100), ofSpread);
     }
 
+    /** A limit as a row whose figures are no larger than 1. */
     Row limit(Limit limit) {
-        return new Row(row(tubs().stream().mapToDouble(limit::factor), 0), -NO_LIMIT, limit.most() / order.kilograms());
+        double scale = scale(limit);
+        return new Row(
+                row(tubs().stream().mapToDouble(tub -> limit.factor(tub) / scale), 0),
+                -NO_LIMIT,
+                limit.most() / order.kilograms() / scale);
+    }
+
+    static double scale(Limit limit) {
+        return limit.factors().values().stream().mapToDouble(Math::abs).reduce(1, Math::max);
     }
 
     Programme programme(List<Double> costs, List<Row> cuts) {

@@ -69,6 +69,13 @@ final class BlendFindings {
                 .help("Loosen it by that much, or ask for another lean or a smaller batch.");
     }
 
+    static Diagnostic noAnswer(BatchOrder order) {
+        return Diagnostic.of(BlendCode.NO_ANSWER, BLEND)
+                .with("batch", Words.kilograms(order.kilograms()))
+                .with("target", order.target().words())
+                .help("Look for a slipped point or a wrong unit among the weights, the prices and the limits.");
+    }
+
     static Diagnostic priceMissing(Tub tub, Tub other) {
         return Diagnostic.of(BlendCode.PRICE_MISSING, at(tub.name()))
                 .with("tub", tub.name())

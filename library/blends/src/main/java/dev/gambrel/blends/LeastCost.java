@@ -1,5 +1,6 @@
 package dev.gambrel.blends;
 
+import dev.gambrel.blends.solver.NoAnswer;
 import dev.gambrel.blends.solver.Programme;
 import dev.gambrel.blends.solver.Solver;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -57,9 +58,13 @@ public final class LeastCost {
         if (!wrong.isEmpty()) {
             return Result.failed(wrong);
         }
-        return cheapest(new BatchModel(order))
-                .map(blend -> Result.of(priced(order, blend), List.of()))
-                .orElseGet(() -> Result.failed(new WhyNot(order, this).findings()));
+        try {
+            return cheapest(new BatchModel(order))
+                    .map(blend -> Result.of(priced(order, blend), List.of()))
+                    .orElseGet(() -> Result.failed(new WhyNot(order, this).findings()));
+        } catch (NoAnswer givenUp) {
+            return Result.failed(List.of(BlendFindings.noAnswer(order)));
+        }
     }
 
     private CheapestBatch priced(BatchOrder order, Blend blend) {
@@ -71,13 +76,18 @@ public final class LeastCost {
             return new PointOfLean.NoPrices();
         }
         BatchModel moved = new BatchModel(order.leanerBy(step));
+        if (!OrderCheck.isWithinReach(moved.order())) {
+            return new PointOfLean.NotPossible();
+        }
         double now = blend.cost().getAsDouble() / blend.kilograms();
-        return OrderCheck.isWithinReach(moved.order())
-                ? plan(moved, moved.costs())
-                        .<PointOfLean>map(x -> new PointOfLean.Costs(
-                                (moved.programme(moved.costs(), List.of()).costOf(x) - now) / STEP))
-                        .orElseGet(PointOfLean.NotPossible::new)
-                : new PointOfLean.NotPossible();
+        return plan(moved, moved.costs())
+                .<PointOfLean>map(x -> new PointOfLean.Costs((costOf(moved, x) - now) / STEP))
+                .orElseGet(PointOfLean.NotPossible::new);
+    }
+
+    /** What a kilogram of a plan costs. */
+    private static double costOf(BatchModel model, List<Double> x) {
+        return model.dearest() * model.programme(model.costs(), List.of()).costOf(x);
     }
 
     private Optional<Blend> cheapest(BatchModel model) {
@@ -87,15 +97,13 @@ public final class LeastCost {
 
     /** Where another plan costs no more and is nearer to the target, that one: it is found by letting distance cost a trace. */
     private List<Double> ofEquals(BatchModel model, List<Double> costs, List<Double> x) {
-        double scale = costs.stream().mapToDouble(Math::abs).max().orElse(0);
-        double trace = TRACE * (scale > 0 ? scale : 1);
         List<Double> distances = model.distances();
         List<Double> both = new ArrayList<>();
         for (int i = 0; i < costs.size(); i++) {
-            both.add(costs.get(i) + trace * distances.get(i));
+            both.add(costs.get(i) + TRACE * distances.get(i));
         }
         Programme plain = model.programme(costs, List.of());
-        double most = plain.costOf(x) + AS_CHEAP * Math.max(scale, Double.MIN_NORMAL);
+        double most = plain.costOf(x) + AS_CHEAP;
         return plan(model, both)
                 .filter(other -> isOther(x, other) && plain.costOf(other) <= most)
                 .orElse(x);
@@ -120,7 +128,7 @@ public final class LeastCost {
             }
             cuts.add(model.cutAt(x.get()));
         }
-        throw new IllegalStateException("the cuts do not come to an end");
+        throw new NoAnswer("the cuts do not come to an end");
     }
 
     private static boolean isTooBold(BatchModel model, List<Double> x) {

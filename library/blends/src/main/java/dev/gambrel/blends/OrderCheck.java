@@ -5,6 +5,7 @@ import dev.gambrel.yields.figure.Spread;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** What can be said of an order before anything is solved. */
 final class OrderCheck {
@@ -29,9 +30,21 @@ final class OrderCheck {
         if (order.kilograms() > stock * (1 + NEAR)) {
             wrong.add(BlendFindings.notEnough(order.kilograms(), stock));
         } else if (wrong.isEmpty() && !isWithinReach(order)) {
-            wrong.add(BlendFindings.outOfReach(order.target(), extreme(order, 1), extreme(order, -1)));
+            wrong.add(BlendFindings.outOfReach(order.target(), fattest(order), leanest(order)));
+        } else if (wrong.isEmpty()) {
+            addLimits(order, wrong);
         }
         return wrong;
+    }
+
+    /** Limits that no batch of the weight holds, whatever its lean. */
+    private static void addLimits(BatchOrder order, List<Diagnostic> wrong) {
+        for (Limit limit : order.limits()) {
+            double gap = least(order, limit::factor) - limit.most();
+            if (gap > NEAR * order.kilograms() * BatchModel.scale(limit)) {
+                wrong.add(BlendFindings.cannotHold(limit, gap, order));
+            }
+        }
     }
 
     private static void addPrices(Tubs tubs, List<Diagnostic> wrong) {
@@ -46,22 +59,29 @@ final class OrderCheck {
     }
 
     static boolean isWithinReach(BatchOrder order) {
-        return order.target().low() <= extreme(order, -1) + NEAR
-                && order.target().high() >= extreme(order, 1) - NEAR;
+        return order.target().low() <= leanest(order) + NEAR && order.target().high() >= fattest(order) - NEAR;
     }
 
-    /** The fattest (1) or the leanest (-1) batch of the weight that the stocks give. */
-    private static double extreme(BatchOrder order, int direction) {
+    private static double fattest(BatchOrder order) {
+        return least(order, Tub::percent) / order.kilograms();
+    }
+
+    private static double leanest(BatchOrder order) {
+        return -least(order, tub -> -tub.percent()) / order.kilograms();
+    }
+
+    /** The least Σ value x of all batches of the weight that the stocks give. */
+    private static double least(BatchOrder order, ToDoubleFunction<Tub> value) {
         List<Tub> inOrder = order.tubs().all().stream()
-                .sorted(Comparator.comparingDouble(tub -> direction * tub.percent()))
+                .sorted(Comparator.comparingDouble(value))
                 .toList();
         double wanted = order.kilograms();
-        double leanWeight = 0;
+        double sum = 0;
         for (Tub tub : inOrder) {
             double taken = Math.min(wanted, tub.kilograms());
-            leanWeight += taken * tub.percent();
+            sum += taken * value.applyAsDouble(tub);
             wanted -= taken;
         }
-        return leanWeight / (order.kilograms() - wanted);
+        return sum;
     }
 }

@@ -11,7 +11,8 @@ import java.util.stream.DoubleStream;
  * y)² + r² y²) is not below 0. At the edge that is a quadratic: (e² - z² (s² + r²)) y² + 2 (d e + z² s²) y + d² - z² s² = 0.
  */
 public final class PromisedSquare {
-    private static final double NEAR = 1e-12;
+    /** A millionth of a point counts as kept: where nothing strays the two roots are one, and told to half the digits. */
+    private static final double NEAR = 1e-6;
 
     private final double z;
     private final double d;
@@ -52,13 +53,13 @@ public final class PromisedSquare {
         double a = e * e - z * z * (s2 + r2);
         double b = d * e + z * z * s2;
         double c = d * d - z * z * s2;
-        double root = Math.sqrt(b * b - a * c);
+        double root = Math.sqrt(Math.max(0, b * b - a * c));
         double far = -(b + Math.copySign(root, b));
         return DoubleStream.of(0, 1, far / a, c / far).filter(y -> y >= 0 && y <= 1);
     }
 
     private boolean holds(double y) {
         double strays = z * Math.sqrt(s2 * (1 - y) * (1 - y) + r2 * y * y);
-        return d + e * y - strays >= -NEAR * 100;
+        return d + e * y - strays >= -NEAR;
     }
 }

@@ -1,5 +1,6 @@
 package dev.gambrel.blends;
 
+import dev.gambrel.blends.solver.NoAnswer;
 import dev.gambrel.blends.solver.Programme;
 import dev.gambrel.blends.solver.Programme.Row;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -27,10 +28,10 @@ final class WhyNot {
         BatchOrder onAverage =
                 new BatchOrder(order.tubs(), order.target(), order.kilograms(), order.limits(), Promise.ON_AVERAGE);
         List<Diagnostic> missed = missedLimits(new BatchModel(onAverage));
-        return missed.isEmpty()
-                ? List.of(
-                        BlendFindings.promiseOutOfReach(order, ((Promise.At) order.promise()).chance(), mostPromised()))
-                : missed;
+        if (missed.isEmpty() && order.promise() instanceof Promise.At promise) {
+            return List.of(BlendFindings.promiseOutOfReach(order, promise.chance(), mostPromised()));
+        }
+        return missed.isEmpty() ? List.of(BlendFindings.noAnswer(order)) : missed;
     }
 
     /** Lets each limit be missed at a cost, and sees which are when that costs least. */
@@ -41,15 +42,16 @@ final class WhyNot {
         List<Double> most = new ArrayList<>(model.most());
         most.addAll(Collections.nCopies(limits, Double.POSITIVE_INFINITY));
         List<Row> rows = new ArrayList<>();
-        rows.add(widened(model.whole(), limits, -1));
-        model.target().forEach(row -> rows.add(widened(row, limits, -1)));
+        rows.add(widened(model.whole(), limits, -1, 0));
+        model.target().forEach(row -> rows.add(widened(row, limits, -1, 0)));
         for (int i = 0; i < limits; i++) {
-            rows.add(widened(model.limit(order.limits().get(i)), limits, i));
+            Limit limit = order.limits().get(i);
+            rows.add(widened(model.limit(limit), limits, i, -1 / BatchModel.scale(limit)));
         }
         List<Double> x = leastCost
                 .solver()
                 .solve(new Programme(costs, most, rows))
-                .orElseThrow(() -> new IllegalStateException("no plan though every limit may be missed"));
+                .orElseThrow(() -> new NoAnswer("no plan though every limit may be missed"));
         List<Diagnostic> missed = new ArrayList<>();
         for (int i = 0; i < limits; i++) {
             double gap = x.get(x.size() - limits + i);
@@ -61,10 +63,10 @@ final class WhyNot {
     }
 
     /** A row with a column for each limit that may be missed. */
-    private static Row widened(Row row, int limits, int missed) {
+    private static Row widened(Row row, int limits, int missed, double factor) {
         List<Double> factors = new ArrayList<>(row.factors());
         for (int i = 0; i < limits; i++) {
-            factors.add(i == missed ? -1.0 : 0.0);
+            factors.add(i == missed ? factor : 0.0);
         }
         return new Row(factors, row.low(), row.high());
     }

@@ -1,10 +1,14 @@
 package dev.gambrel.blends;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Figures in sentences: as many places as are needed, and no more than the scale shows. */
 final class Words {
+    /** What is smaller than the last place shown still tells that it is not nothing. */
+    private static final MathContext TWO_DIGITS = new MathContext(2);
+
     private Words() {}
 
     static String kilograms(double kilograms) {
@@ -20,7 +24,9 @@ final class Words {
     }
 
     private static String rounded(double value, int places) {
-        BigDecimal figure = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_EVEN);
+        BigDecimal exact = BigDecimal.valueOf(value);
+        boolean small = Math.abs(value) < Math.pow(10, -places);
+        BigDecimal figure = small ? exact.round(TWO_DIGITS) : exact.setScale(places, RoundingMode.HALF_EVEN);
         return figure.signum() == 0 ? "0" : figure.stripTrailingZeros().toPlainString();
     }
 }

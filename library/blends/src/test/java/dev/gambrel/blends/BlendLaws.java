@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -148,6 +149,26 @@ class BlendLaws {
                 }
             }
         });
+    }
+
+    /** The dearer the leaner, so that the cheapest blend takes as much of the fatter as the promise lets it. */
+    @Property(tries = 300)
+    void a_promise_by_cutting_planes_is_that_of_the_one_root(
+            @ForAll("percent") int lean, @ForAll("percent") int fat, @ForAll("spread") int s, @ForAll("spread") int r) {
+        Assume.that(lean > fat);
+        double target = (2.0 * lean + fat) / 3;
+        Promise surely = new Promise.At(0.9);
+        OptionalDouble most = PromisedSquare.mostOfFatter(Trim.lean(lean, s), Trim.lean(fat, r), target, surely);
+        Tubs tubs = Trim.tubs(Trim.straying("lean", 100 - lean, s, 2), Trim.straying("trim", 100 - fat, r, 1));
+        LeanTarget atLeast = LeanTarget.atLeast(target, Stream.Judged.CHEMICAL);
+        Result<CheapestBatch> batch = new LeastCost().of(new BatchOrder(tubs, atLeast, 1, List.of(), surely));
+        assertEquals(most.isPresent(), batch.value().isPresent());
+        batch.value().ifPresent(found -> assertEquals(most.orElseThrow(), Trim.of(found.blend(), "trim"), 1e-4));
+    }
+
+    @Provide
+    Arbitrary<Integer> spread() {
+        return Arbitraries.integers().between(0, 5);
     }
 
     private static Result<CheapestBatch> cheapest(List<Tub> tubs, LeanTarget target) {

@@ -10,6 +10,7 @@ import static dev.gambrel.blends.Trim.visual;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.blends.solver.NoAnswer;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Stream;
@@ -105,6 +106,20 @@ class LeastCostTest {
                 "“belly at least 80 kg” cannot hold in a batch of 100 kg that is at least 70 % lean, chemical: at the best it"
                         + " is missed by 46.667 kg.",
                 found.message());
+    }
+
+    @Test
+    void where_the_solver_gives_up_that_is_a_finding_and_no_guess() {
+        LeastCost tired = new LeastCost(programme -> {
+            throw new NoAnswer("tired");
+        });
+        assertEquals(
+                "The batch of 10 kg that is exactly 60 % lean, chemical could not be worked out; its figures lie very far"
+                        + " apart.",
+                tired.of(new BatchOrder(SHOP, exactlyFat(40), 10))
+                        .diagnostics()
+                        .get(0)
+                        .message());
     }
 
     @Test

@@ -25,7 +25,7 @@ final class OjAlgoSolver implements Solver {
         if (result.getState() == Optimisation.State.INFEASIBLE) {
             return Optional.empty();
         }
-        throw new IllegalStateException("the solver ended with " + result.getState());
+        throw new NoAnswer("the solver ended with " + result.getState());
     }
 
     private static List<Variable> columns(ExpressionsBasedModel model, Programme programme) {

@@ -11,7 +11,7 @@ public interface Solver {
      *
      * @param programme what is wanted; its figures near 1 are solved best
      * @return one x for each column, each row held to {@value Verified#NEAR}; nothing where no plan holds every row
-     * @throws IllegalStateException if the solver gives up, or gives what does not hold
+     * @throws NoAnswer if the solver gives up, or gives what does not hold
      */
     Optional<List<Double>> solve(Programme programme);
 

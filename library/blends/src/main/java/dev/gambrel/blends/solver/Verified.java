@@ -20,14 +20,14 @@ record Verified(Solver solver) implements Solver {
             double most = programme.most().get(i);
             double inside = Math.max(0, Math.min(most, x.get(i)));
             if (!(Math.abs(inside - x.get(i)) <= NEAR)) {
-                throw new IllegalStateException("the solver's plan is out of bounds");
+                throw new NoAnswer("the solver's plan is out of bounds");
             }
             plan.add(inside);
         }
         for (Programme.Row row : programme.rows()) {
             double largest = row.factors().stream().mapToDouble(Math::abs).max().orElse(1);
             if (!(row.missedBy(plan) <= NEAR * Math.max(1, largest))) {
-                throw new IllegalStateException("the solver's plan does not hold");
+                throw new NoAnswer("the solver's plan does not hold");
             }
         }
         return plan;

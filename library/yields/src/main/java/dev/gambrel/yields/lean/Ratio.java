@@ -43,6 +43,9 @@ public record Ratio(double ofMeans, double gapVariance, double gapCovariance, do
      * @return the range; nothing where the spreads do not settle it, or where W may well be nothing
      */
     public Optional<Interval> range95() {
+        if (gapVariance == 0) {
+            return Optional.of(new Interval(ofMeans, ofMeans));
+        }
         if (estimate().spread() instanceof Spread.NotStated || Double.isNaN(weightVariance)) {
             return Optional.empty();
         }

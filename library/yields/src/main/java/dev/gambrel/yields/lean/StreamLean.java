@@ -1,9 +1,11 @@
 package dev.gambrel.yields.lean;
 
 import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Interval;
+import dev.gambrel.yields.figure.Spread;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,29 +23,41 @@ public record StreamLean(Stream stream, Found found) {
         /**
          * Every source says how lean it is.
          *
-         * @param ratio lean weight over weight, as per cent
+         * @param ratio lean weight over weight, as per cent, the lean of each source taken as exact
+         * @param leanVariance what the spread of the leans themselves adds, in points squared; NaN where one is not stated
          * @param judged how all of the sources are judged
          */
-        record Known(Ratio ratio, Stream.Judged judged) implements Found {
+        record Known(Ratio ratio, double leanVariance, Stream.Judged judged) implements Found {
             /**
              * How lean the stream comes out.
              *
              * @return mean and standard deviation; the spread is not stated where a spread it needs is not
              */
             public Lean lean() {
-                double mean = ratio.estimate().mean();
-                double within = Math.max(0, Math.min(100, mean));
-                return new Lean(new Estimate(within, ratio.estimate().spread()), judged);
+                Estimate byWeights = ratio.estimate();
+                double within = Math.max(0, Math.min(100, byWeights.mean()));
+                return new Lean(
+                        new Estimate(
+                                within, Spread.ofVariance(byWeights.spread().variance() + leanVariance)),
+                        judged);
             }
 
             /**
-             * The range that holds the central 95 %, within 0 % and 100 %.
+             * The range that holds the central 95 %, within 0 % and 100 %: that of the ratio, each side of it made wider by 1.96
+             * standard deviations of the leans, in quadrature.
              *
              * @return per cent lean, or nothing where the spreads do not settle it
              */
             public Optional<Interval> range95() {
+                if (Double.isNaN(leanVariance)) {
+                    return Optional.empty();
+                }
+                double leans = Expected.NORMAL_95 * Math.sqrt(leanVariance);
+                double mean = ratio.estimate().mean();
                 return ratio.range95()
-                        .map(range -> new Interval(Math.max(0, range.low()), Math.min(100, range.high())));
+                        .map(range -> new Interval(
+                                Math.max(0, mean - Math.hypot(mean - range.low(), leans)),
+                                Math.min(100, mean + Math.hypot(range.high() - mean, leans))));
             }
         }
 

@@ -22,7 +22,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>The lean of a stream is the ratio of two linear figures of the tree, its lean weight over its weight; all weights vary
  * together as the shares do. How far the lean of each source itself strays is taken as independent of the weights and of the
- * other sources: it adds E[w²] Var[lean] for each. O(nodes) for each stream.
+ * other sources: with p the part of a source in the stream it adds Σ E[p²] Var[lean] (law of total variance). O(nodes) for each
+ * source.
  */
 public final class StreamLeans {
     private final ExpectedYields yields;
@@ -98,14 +99,14 @@ public final class StreamLeans {
                 return new StreamLean.Found.JudgedApart(sources.get(0).path(), row.path());
             }
         }
-        return new StreamLean.Found.Known(ratio(stream, sources, weight), judged);
+        return new StreamLean.Found.Known(ratio(stream, weight), ofLeans(stream, sources, weight.mean()), judged);
     }
 
     private static List<TreePath> paths(List<YieldRow> rows, Predicate<YieldRow> wanted) {
         return rows.stream().filter(wanted).map(YieldRow::path).toList();
     }
 
-    private Ratio ratio(Stream stream, List<YieldRow> sources, Estimate weight) {
+    private Ratio ratio(Stream stream, Estimate weight) {
         double mean = weight.mean();
         double leanWeight = yields.figure(
                         counted(stream, row -> lean(row).percent().mean()))
@@ -116,21 +117,28 @@ public final class StreamLeans {
         double square = mean * mean;
         return new Ratio(
                 ofMeans,
-                (yields.figure(gap).spread().variance() + ofLeans(sources)) / square,
+                yields.figure(gap).spread().variance() / square,
                 orNaN(yields.covariance(gap, counted(stream, row -> 1))) / square,
                 weight.spread().variance() / square);
     }
 
-    /** What the spread of the leans themselves brings in. */
-    private double ofLeans(List<YieldRow> sources) {
+    /** What the spread of the leans themselves brings in: Σ E[p²] Var[lean], E[p²] = (E p)² + Var[w - E[p] W] / E[W]². */
+    private double ofLeans(Stream stream, List<YieldRow> sources, double mean) {
         double sum = 0;
         for (YieldRow row : sources) {
-            Estimate weight = row.allPieces().orElse(Estimate.exactly(0));
+            double part = row.allPieces().orElse(Estimate.exactly(0)).mean() / mean;
             double variance = lean(row).percent().spread().variance();
-            double square = weight.mean() * weight.mean() + weight.spread().variance();
-            sum += variance == 0 || square == 0 ? 0 : square * variance;
+            if (part > 0 && variance != 0) {
+                ToDoubleFunction<YieldRow> gap = counted(stream, other -> (isSame(row, other) ? 1 : 0) - part);
+                sum += variance * (part * part + yields.figure(gap).spread().variance() / (mean * mean));
+            }
         }
         return sum;
+    }
+
+    /** A path may be that of a cut and of what is left of it once trimmed; only an end goes to a stream. */
+    private static boolean isSame(YieldRow source, YieldRow other) {
+        return source.path().equals(other.path());
     }
 
     private static double orNaN(OptionalDouble value) {

@@ -54,11 +54,26 @@ class StreamLeansTest {
         assertEquals(Math.sqrt(500) / 30, sd(lean), 1e-9);
     }
 
-    /** The same, leans straying by 3 and 6 points: E[w²] is 401 and 101, so (401 × 9 + 101 × 36) / 900 is added. */
+    /**
+     * The same, leans straying by 3 and 6 points. The parts of 2/3 and 1/3 stray by √(1/9 + 4/9) / 30, so E[p²] is 4/9 and 1/9
+     * and 5/8100 more.
+     */
     @Test
     void how_far_the_leans_stray_comes_on_top() {
         Estimate lean = known(visual(80, 3), visual(50, 6)).lean().percent();
-        assertEquals(Math.sqrt((500 + 401 * 9 + 101 * 36) / 900.0), sd(lean), 1e-9);
+        double ofLeans = (4.0 / 9 + 5.0 / 8100) * 9 + (1.0 / 9 + 5.0 / 8100) * 36;
+        assertEquals(Math.sqrt(500.0 / 900 + ofLeans), sd(lean), 1e-9);
+    }
+
+    @Test
+    void a_stream_of_one_source_is_as_lean_as_that_and_strays_as_far() {
+        CutTree tree = hogget(cut("fore", "40"), trim("plate", "20", "mince"), rest("bones"));
+        StreamLean.Found.Known found =
+                (StreamLean.Found.Known) mince(yields(tree, "20"), by(Map.of("plate", visual(80, 3))))
+                        .found();
+        assertEquals(80, found.lean().percent().mean(), 1e-12);
+        assertEquals(3, sd(found.lean().percent()), 1e-12);
+        assertEquals(80 - 1.96 * 3, found.range95().orElseThrow().low(), 1e-3);
     }
 
     /** Draws of the shares and of the leans, all independent but for the rest (JCGM 101). */

@@ -48,6 +48,9 @@ record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, 
         }
         out.append("\n\n");
         table(found.blend(), out);
+        if (priced || !order.limits().isEmpty()) {
+            out.append('\n');
+        }
         order.limits()
                 .forEach(limit ->
                         out.append("Kept: ").append(Visible.text(limit.words())).append('\n'));
@@ -90,7 +93,7 @@ record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, 
                 shown(batch),
                 shown(there - batch));
         out.append(columns.text());
-        out.append("The lean of all is that of what is taken.\n\n");
+        out.append("The lean of all is that of what is taken.\n");
     }
 
     private static double taken(Blend blend, Tub tub) {
@@ -101,6 +104,7 @@ record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, 
     }
 
     private void missing(Missing missing, StringBuilder out) {
+        out.append('\n');
         if (missing.isNothing()) {
             out.append("All of it goes in.\n");
             return;
@@ -134,10 +138,10 @@ record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, 
                     .append(" a ")
                     .append(unit.symbol())
                     .append(".\n");
-            out.append("A target one point leaner costs ")
+            out.append("A target one point leaner ")
                     .append(point(found.leaner()))
                     .append('\n');
-            out.append("A target one point fatter costs ")
+            out.append("A target one point fatter ")
                     .append(point(found.fatter()))
                     .append('\n');
         });
@@ -145,10 +149,10 @@ record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, 
 
     private String point(PointOfLean point) {
         if (!(point instanceof PointOfLean.Costs costs)) {
-            return "nothing that could be told: no such batch can be made.";
+            return "cannot be met.";
         }
         double money = costs.money() * unit.factor().doubleValue();
-        return money(Math.abs(money), 4) + " a " + unit.symbol() + (money < 0 ? " less." : " more.");
+        return "costs " + money(Math.abs(money), 4) + " a " + unit.symbol() + (money < 0 ? " less." : " more.");
     }
 
     private double steps(double kilograms) {

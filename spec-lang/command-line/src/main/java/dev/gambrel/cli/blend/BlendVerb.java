@@ -122,11 +122,13 @@ public final class BlendVerb implements Verb {
             BatchOrder order = BatchArguments.order(parsed, tubs, mixing.target());
             Result<CheapestBatch> batch = new LeastCost().of(order);
             findings.addAll(batch.diagnostics());
-            return batch.value().map(found -> json ? BlendJson.write(order, found) : text.cheapest(found, order));
+            return batch.value()
+                    .map(found -> json ? BlendJson.write(order, found, mixing.leftOut()) : text.cheapest(found, order));
         }
         Result<LargestBatch> batch = LargestBatch.of(tubs, mixing.target());
         findings.addAll(batch.diagnostics());
-        return batch.value().map(found -> json ? BlendJson.write(mixing.target(), found) : text.largest(found));
+        return batch.value()
+                .map(found -> json ? BlendJson.write(mixing.target(), found, mixing.leftOut()) : text.largest(found));
     }
 
     private static boolean isJson(String word) {

@@ -1,6 +1,7 @@
 package dev.gambrel.cli.blend;
 
 import dev.gambrel.blends.LeanTarget;
+import dev.gambrel.blends.Price;
 import dev.gambrel.cli.argument.FileArgument;
 import dev.gambrel.cli.argument.MeasureArgument;
 import dev.gambrel.cli.argument.WeightArgument;
@@ -13,8 +14,11 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.estimate.Measurements;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -23,6 +27,8 @@ import picocli.CommandLine.ParseResult;
 final class StreamArguments {
     private static final String FROM = "--from";
     private static final String CARCASSES = "--carcasses";
+    private static final String PRICE = "--price";
+    private static final Pattern MONEY = Pattern.compile("(.+?)\\s*=\\s*" + Written.NUMBER + "\\s+an?\\s+([a-z]+)");
     private static final Pattern COUNT = Pattern.compile("[1-9][0-9]{0,5}");
 
     private StreamArguments() {}
@@ -40,7 +46,16 @@ final class StreamArguments {
                 OptionSpec.builder(CARCASSES)
                         .paramLabel("N")
                         .type(String.class)
-                        .description("Of how many carcasses alike the streams are; 1 if not said.")
+                        .description(
+                                "Of how many carcasses alike the streams are; 1 if not said. Their lean is taken to stray"
+                                        + " as that of one.")
+                        .build(),
+                OptionSpec.builder(PRICE)
+                        .paramLabel("PRICE")
+                        .type(List.class)
+                        .auxiliaryTypes(String.class)
+                        .arity("1")
+                        .description("What a stream would fetch as it is, such as \"mince = 3.20 a kg\".")
                         .build());
     }
 
@@ -54,7 +69,19 @@ final class StreamArguments {
         findings.addAll(read.diagnostics());
         return read.value()
                 .flatMap(spec -> yields(spec, parsed, findings))
-                .map(yields -> StreamTubs.of(yields, carcasses, wanted, target.judged()));
+                .map(yields -> StreamTubs.of(yields, carcasses, wanted, target.judged())
+                        .at(prices(parsed)));
+    }
+
+    private static Map<TradeName, Price> prices(ParseResult parsed) {
+        List<String> written = parsed.matchedOptionValue(PRICE, List.of());
+        Map<TradeName, Price> prices = new HashMap<>();
+        for (String words : written) {
+            Written price = new Written(PRICE, words, "mince = 3.20 a kg");
+            Matcher m = price.by(MONEY);
+            prices.put(price.name(m.group(1)), price.price(m.group(2), m.group(3)));
+        }
+        return prices;
     }
 
     private static Optional<ExpectedYields> yields(

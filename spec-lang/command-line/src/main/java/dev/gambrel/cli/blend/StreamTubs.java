@@ -12,6 +12,7 @@ import dev.gambrel.yields.lean.StreamLean;
 import dev.gambrel.yields.lean.StreamLeans;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -48,6 +49,25 @@ record StreamTubs(List<Tub> tubs, List<String> leftOut) {
             }
         }
         return new StreamTubs(tubs, leftOut);
+    }
+
+    /** The same tubs with what they would fetch. */
+    StreamTubs at(Map<TradeName, Price> prices) {
+        prices.keySet().stream()
+                .filter(name -> tubs.stream().noneMatch(tub -> tub.name().equals(name)))
+                .findFirst()
+                .ifPresent(name -> {
+                    throw new WrongUsage("A price is given for “" + name + "”, and that stream does not go in.");
+                });
+        return new StreamTubs(
+                tubs.stream()
+                        .map(tub -> new Tub(
+                                tub.name(),
+                                tub.lean(),
+                                tub.kilograms(),
+                                prices.getOrDefault(tub.name(), Price.NOT_STATED)))
+                        .toList(),
+                leftOut);
     }
 
     private static void known(ExpectedYields yields, TradeName wanted) {

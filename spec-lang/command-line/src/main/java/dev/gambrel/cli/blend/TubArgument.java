@@ -45,15 +45,8 @@ final class TubArgument {
         Matcher m = written.by(FORM);
         Spread spread = m.group(5) == null ? Spread.NOT_STATED : new Spread.Stated(Double.parseDouble(m.group(5)));
         Lean lean = new Lean(new Estimate(written.percent(m.group(4)), spread), Written.judged(m.group(6)));
+        Price price = m.group(7) == null ? Price.NOT_STATED : written.price(m.group(7), m.group(8));
         double kilograms = written.kilograms(m.group(2), m.group(3));
-        return new Tub(written.name(m.group(1)), lean, kilograms, price(written, m));
-    }
-
-    private static Price price(Written written, Matcher m) {
-        if (m.group(7) == null) {
-            return Price.NOT_STATED;
-        }
-        double unit = written.kilograms("1", m.group(8));
-        return Price.of(Double.parseDouble(m.group(7)) / unit);
+        return new Tub(written.name(m.group(1)), lean, kilograms, price);
     }
 }

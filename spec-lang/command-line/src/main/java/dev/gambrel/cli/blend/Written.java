@@ -1,5 +1,6 @@
 package dev.gambrel.cli.blend;
 
+import dev.gambrel.blends.Price;
 import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Unit;
@@ -36,6 +37,10 @@ record Written(String option, String words, String example) {
             throw wrong();
         }
         return kilograms;
+    }
+
+    Price price(String money, String symbol) {
+        return Price.of(Double.parseDouble(money) / kilograms("1", symbol));
     }
 
     double percent(String amount) {

@@ -16,9 +16,11 @@ import java.util.List;
 /** A blend as JSON, unrounded, in kilograms. What is not stated is left out. */
 public final class BlendJson {
     private final JsonGenerator json;
+    private final List<String> leftOut;
 
-    private BlendJson(JsonGenerator json) {
+    private BlendJson(JsonGenerator json, List<String> leftOut) {
         this.json = json;
+        this.leftOut = leftOut;
     }
 
     /**
@@ -26,10 +28,11 @@ public final class BlendJson {
      *
      * @param target how lean it is to be
      * @param found the batch
+     * @param leftOut streams that could not be blended, each with the reason
      * @return a JSON object, ended by a line feed
      */
-    public static String write(LeanTarget target, LargestBatch found) {
-        return Canonical.text(json -> new BlendJson(json).largest(target, found));
+    public static String write(LeanTarget target, LargestBatch found, List<String> leftOut) {
+        return Canonical.text(json -> new BlendJson(json, leftOut).largest(target, found));
     }
 
     /**
@@ -37,10 +40,11 @@ public final class BlendJson {
      *
      * @param order what was to be made
      * @param found the batch
+     * @param leftOut streams that could not be blended, each with the reason
      * @return a JSON object, ended by a line feed
      */
-    public static String write(BatchOrder order, CheapestBatch found) {
-        return Canonical.text(json -> new BlendJson(json).cheapest(order.target(), found));
+    public static String write(BatchOrder order, CheapestBatch found, List<String> leftOut) {
+        return Canonical.text(json -> new BlendJson(json, leftOut).cheapest(order.target(), found));
     }
 
     private void largest(LeanTarget target, LargestBatch found) throws IOException {
@@ -84,6 +88,11 @@ public final class BlendJson {
         json.writeFieldName("lean");
         lean(blend.lean());
         taken("taken", blend.taken());
+        json.writeArrayFieldStart("leftOut");
+        for (String each : leftOut) {
+            json.writeString(each);
+        }
+        json.writeEndArray();
     }
 
     private void taken(String field, List<Taken> all) throws IOException {

@@ -129,6 +129,34 @@ class BlendVerbTest {
     }
 
     @Test
+    void streams_are_priced_beside_tubs() {
+        String file = Run.write(folder, "hogget.cuts", SHEET);
+        List<String> args = List.of(
+                "blend",
+                file,
+                "--lean",
+                "exactly 80 % visual",
+                "--carcasses",
+                "10",
+                "--batch",
+                "40 kg",
+                "--price",
+                "diced = 6 a kg",
+                "--price",
+                "mince = 2 a kg",
+                "--tub",
+                "bought in = 50 kg, lean 90 % visual, 4.50 a kg");
+        String out = Run.of(args.toArray(String[]::new)).out();
+        assertTrue(out.contains("It costs 146.67, 3.6667 a kg.\n"), out);
+        List<String> without = new ArrayList<>(args);
+        without.removeAll(List.of("--price", "mince = 2 a kg", "diced = 6 a kg"));
+        assertTrue(Run.of(without.toArray(String[]::new)).err().contains("G1905"), "a price is missing");
+        without.addAll(List.of("--price", "sausage = 2 a kg"));
+        assertEquals(
+                ExitStatus.WRONG_USAGE, Run.of(without.toArray(String[]::new)).status());
+    }
+
+    @Test
     void a_blend_for_a_program_is_json() {
         Run run = blend("at least 75 % visual", "--as", "json");
         assertTrue(run.out().startsWith("{\n  \"format\" : \"gambrel blend\",\n  \"version\" : 1,"), run.out());
