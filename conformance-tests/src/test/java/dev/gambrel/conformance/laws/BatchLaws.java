@@ -228,7 +228,11 @@ class BatchLaws {
 
     @Example
     void no_object_is_made_for_a_carcass_whose_shares_are_its_own() {
-        for (String text : new String[] {WAYS, ESTIMATES}) {
+        String byCarcass = WAYS.replace("a piece is under 3.5 kg", "the carcass is under 18 kg")
+                .replace("a piece is at most 0.9 kg", "the carcass is at most 22.01 kg")
+                .replace("a piece is over 0.9 kg", "the carcass is over 22.01 kg");
+        String estimated = ESTIMATES.replace("a piece is under 4.2 kg", "the carcass is under 20 kg");
+        for (String text : new String[] {byCarcass, estimated}) {
             BatchPlan plan = plan(text, Basis.COLD);
             int n = 4_000;
             Random random = new Random(4);

@@ -8,7 +8,8 @@ import java.util.Optional;
 
 /**
  * Evaluates carcasses of one plan. Makes no objects, save for a carcass that is refused or that only exact figures can settle,
- * such as one on the limit between two ways of working. Belongs to one thread at a time.
+ * such as one on the limit between two ways of working, and save what Commons Statistics makes in passing where a condition
+ * asks what a piece weighs. Belongs to one thread at a time.
  *
  * <p>Each method takes carcasses {@code from} to {@code to} and writes for each a note: a sum of {@link #REFUSED}, {@link
  * #OUTSIDE_BAND}, {@link #OUTSIDE_RANGE} and {@link #RANGE_NOT_CHECKED}. A carcass that is noted as refused beforehand is passed
