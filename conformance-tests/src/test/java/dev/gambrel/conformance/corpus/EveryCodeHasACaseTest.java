@@ -3,10 +3,10 @@ package dev.gambrel.conformance.corpus;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.cli.Codes;
+import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.SpecCompiler;
+import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.format.FormatCode;
-import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;

@@ -5,7 +5,7 @@ import static dev.gambrel.compiler.Compiled.messages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.source.Catalogue;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.compiler.source.Sources;

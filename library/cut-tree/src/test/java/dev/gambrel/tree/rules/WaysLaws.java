@@ -18,7 +18,7 @@ import dev.gambrel.tree.choice.Bound;
 import dev.gambrel.tree.choice.Choice;
 import dev.gambrel.tree.choice.Condition;
 import dev.gambrel.tree.choice.WeightRange;
-import dev.gambrel.tree.rules.choice.ChoiceCode;
+import dev.gambrel.tree.inspection.ChoiceCode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package dev.gambrel.compiler.estimate;
 
+import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.meaning.FigureReader;
-import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.Figure;

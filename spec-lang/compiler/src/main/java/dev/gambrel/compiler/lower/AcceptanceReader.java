@@ -1,8 +1,8 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.meaning.Clauses;
 import dev.gambrel.compiler.meaning.FigureReader;
-import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.Clause;

@@ -1,15 +1,15 @@
 package dev.gambrel.compiler.lower;
 
-import dev.gambrel.compiler.meaning.MeaningCode;
+import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.tree.allowance.AllowanceCode;
+import dev.gambrel.tree.inspection.ChoiceCode;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.TreeCode;
-import dev.gambrel.tree.rules.choice.ChoiceCode;
-import dev.gambrel.tree.rules.estimate.EquationCode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

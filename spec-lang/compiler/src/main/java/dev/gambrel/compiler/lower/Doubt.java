@@ -3,7 +3,7 @@ package dev.gambrel.compiler.lower;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.rules.estimate.EquationCode;
+import dev.gambrel.tree.inspection.EquationCode;
 import java.util.HashSet;
 import java.util.Set;
 

@@ -1,9 +1,9 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.origin.Origins;
 import dev.gambrel.compiler.origin.WrittenLines;
 import dev.gambrel.compiler.parse.SpecParser;
-import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.revision.Revisions;
 import dev.gambrel.compiler.revision.Revisions.Revised;
 import dev.gambrel.compiler.source.FileCode;

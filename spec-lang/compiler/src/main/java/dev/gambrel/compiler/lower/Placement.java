@@ -1,6 +1,6 @@
 package dev.gambrel.compiler.lower;
 
-import dev.gambrel.compiler.meaning.MeaningCode;
+import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Container;
 import dev.gambrel.compiler.syntax.Keyword;

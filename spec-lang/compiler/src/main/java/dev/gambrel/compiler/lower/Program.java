@@ -1,7 +1,7 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.meaning.Located;
-import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.source.Texts;
 import dev.gambrel.compiler.syntax.Clause;

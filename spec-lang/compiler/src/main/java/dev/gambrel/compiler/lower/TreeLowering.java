@@ -1,11 +1,11 @@
 package dev.gambrel.compiler.lower;
 
+import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.estimate.PredictorLowering;
 import dev.gambrel.compiler.meaning.Clauses;
 import dev.gambrel.compiler.meaning.Dates;
 import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.meaning.Located;
-import dev.gambrel.compiler.meaning.MeaningCode;
 import dev.gambrel.compiler.meaning.Notes;
 import dev.gambrel.compiler.origin.WrittenLines;
 import dev.gambrel.compiler.parse.FileReport;

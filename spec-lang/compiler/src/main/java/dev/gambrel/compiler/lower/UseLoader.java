@@ -1,9 +1,9 @@
 package dev.gambrel.compiler.lower;
 
-import dev.gambrel.compiler.meaning.MeaningCode;
+import dev.gambrel.compiler.code.MeaningCode;
+import dev.gambrel.compiler.code.RevisionCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.parse.SpecParser;
-import dev.gambrel.compiler.revision.RevisionCode;
 import dev.gambrel.compiler.source.Catalogue;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.compiler.source.Found;

@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.meaning;
 
+import dev.gambrel.compiler.code.ConditionCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.Clause;

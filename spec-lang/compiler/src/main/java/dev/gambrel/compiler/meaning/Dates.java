@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.meaning;
 
+import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.RevisionClause;
 import java.time.DateTimeException;

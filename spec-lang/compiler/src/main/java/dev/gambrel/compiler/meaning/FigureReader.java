@@ -1,7 +1,8 @@
 package dev.gambrel.compiler.meaning;
 
+import dev.gambrel.compiler.code.MeaningCode;
+import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.parse.FileReport;
-import dev.gambrel.compiler.parse.SyntaxCode;
 import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.Figure;
 import dev.gambrel.diagnostic.Diagnostic;

@@ -8,7 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** The lines that a tree was made from. Immutable. */
+/** The lines that a tree was made from; only the compiler can make it. Immutable. */
 public final class WrittenLines {
     private final Map<Keyword, List<Located>> top = new EnumMap<>(Keyword.class);
     private final List<Located> parts;
@@ -25,6 +25,7 @@ public final class WrittenLines {
      * @param allowances those that allow warnings, in the order of the tree's allowances
      * @param earlier for the place of each clause that a revision wrote the place of the one that it replaced
      */
+    @SuppressWarnings("exports")
     public WrittenLines(
             Map<Keyword, List<Located>> top,
             List<Located> parts,

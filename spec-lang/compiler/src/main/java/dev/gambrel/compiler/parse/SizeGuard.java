@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.internal.grammar.GambrelLexer;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Diagnostic;

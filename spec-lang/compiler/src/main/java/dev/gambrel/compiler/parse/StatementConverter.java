@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.parse;
 
+import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.BlockContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.BlockLineContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FileContext;

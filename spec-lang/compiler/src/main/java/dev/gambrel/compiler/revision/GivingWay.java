@@ -1,5 +1,6 @@
 package dev.gambrel.compiler.revision;
 
+import dev.gambrel.compiler.code.RevisionCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.EstimateClause;

@@ -18,6 +18,9 @@ public final class Texts {
     private final List<Integer> starts = new ArrayList<>();
     private int end;
 
+    /** Begins with no text. */
+    public Texts() {}
+
     /**
      * Lays down another text.
      *

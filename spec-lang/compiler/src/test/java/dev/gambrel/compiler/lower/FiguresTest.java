@@ -8,8 +8,8 @@ import static dev.gambrel.compiler.Compiled.underlined;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
-import dev.gambrel.compiler.meaning.MeaningCode;
-import dev.gambrel.compiler.parse.SyntaxCode;
+import dev.gambrel.compiler.code.MeaningCode;
+import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;

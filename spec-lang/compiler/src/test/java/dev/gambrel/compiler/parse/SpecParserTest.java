@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Figure;

@@ -9,6 +9,7 @@ import dev.gambrel.tree.Way;
 import dev.gambrel.tree.choice.Choice;
 import dev.gambrel.tree.choice.Condition;
 import dev.gambrel.tree.choice.Grade;
+import dev.gambrel.tree.inspection.ChoiceCode;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;

@@ -5,6 +5,7 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.choice.Choice;
 import dev.gambrel.tree.choice.Condition;
+import dev.gambrel.tree.inspection.ChoiceCode;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;

@@ -6,6 +6,7 @@ import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.choice.Choice;
+import dev.gambrel.tree.inspection.ChoiceCode;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;

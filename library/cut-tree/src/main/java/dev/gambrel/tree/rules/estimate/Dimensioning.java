@@ -9,6 +9,7 @@ import dev.gambrel.tree.estimate.Adjustment;
 import dev.gambrel.tree.estimate.Dimensions;
 import dev.gambrel.tree.estimate.Equation;
 import dev.gambrel.tree.estimate.Measure;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.Vocabulary.Meaning;
 import java.util.HashMap;
 import java.util.List;

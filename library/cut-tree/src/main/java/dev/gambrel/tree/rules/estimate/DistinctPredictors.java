@@ -6,6 +6,7 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.estimate.Equation;
 import dev.gambrel.tree.estimate.Measure;
 import dev.gambrel.tree.estimate.Scale;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.Vocabulary;
 import java.util.HashMap;
 import java.util.HashSet;

@@ -10,6 +10,7 @@ import dev.gambrel.tree.estimate.Expression.Named;
 import dev.gambrel.tree.estimate.Expression.Negative;
 import dev.gambrel.tree.estimate.Expression.Product;
 import dev.gambrel.tree.estimate.Expression.Sum;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.Vocabulary.Meaning;
 import java.util.HashMap;
 import java.util.Map;

@@ -3,6 +3,7 @@ package dev.gambrel.tree.rules.estimate;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.tree.estimate.Equation;
 import dev.gambrel.tree.estimate.Predictors;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Terms;

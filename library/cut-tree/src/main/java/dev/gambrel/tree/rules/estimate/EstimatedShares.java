@@ -7,6 +7,7 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.estimate.Equation;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Site;

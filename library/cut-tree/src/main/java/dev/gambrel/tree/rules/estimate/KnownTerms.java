@@ -7,6 +7,7 @@ import dev.gambrel.tree.estimate.Adjustment;
 import dev.gambrel.tree.estimate.Equation;
 import dev.gambrel.tree.estimate.Expression;
 import dev.gambrel.tree.estimate.Scale;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.EquationOrder;
 import dev.gambrel.tree.inspection.Findings;
 import dev.gambrel.tree.inspection.Terms;

@@ -3,6 +3,7 @@ package dev.gambrel.tree.rules.estimate;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.estimate.Equation;
+import dev.gambrel.tree.inspection.EquationCode;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;

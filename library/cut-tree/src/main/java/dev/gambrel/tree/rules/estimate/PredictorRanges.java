@@ -6,6 +6,7 @@ import dev.gambrel.quantity.Dimension;
 import dev.gambrel.tree.estimate.Equation;
 import dev.gambrel.tree.estimate.Measure;
 import dev.gambrel.tree.estimate.ValidRange;
+import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import java.util.List;
 import java.util.function.Consumer;

@@ -11,6 +11,7 @@ import dev.gambrel.tree.estimate.Expression.Named;
 import dev.gambrel.tree.estimate.Expression.Negative;
 import dev.gambrel.tree.estimate.Expression.Product;
 import dev.gambrel.tree.estimate.Expression.Sum;
+import dev.gambrel.tree.inspection.EquationCode;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;

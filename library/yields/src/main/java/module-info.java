@@ -1,0 +1,13 @@
+/** What a carcass should give: expected weights with their spread, streams, portions. */
+module dev.gambrel.yields {
+    requires transitive dev.gambrel.tree;
+    requires org.apache.commons.statistics.distribution;
+
+    exports dev.gambrel.yields;
+    exports dev.gambrel.yields.estimate;
+    exports dev.gambrel.yields.figure;
+    exports dev.gambrel.yields.plan;
+    exports dev.gambrel.yields.portions;
+    exports dev.gambrel.yields.table;
+    exports dev.gambrel.yields.working;
+}
