@@ -39,6 +39,7 @@ record Program(int[] steps, double[] figures, int depth, int results) {
     boolean run(double weight, double[] readings, double[] stack, double[] values) {
         int top = -1;
         boolean sure = true;
+        boolean isLimit = false;
         for (int at = 0; at < steps.length; at += 2) {
             int on = steps[at + 1];
             switch (steps[at]) {
@@ -46,34 +47,34 @@ record Program(int[] steps, double[] figures, int depth, int results) {
                 case READING -> stack[++top] = readings[on];
                 case WEIGHT -> stack[++top] = weight;
                 case RESULT -> stack[++top] = values[on];
-                case ADD -> {
-                    stack[top - 1] += stack[top];
-                    top--;
-                }
-                case MULTIPLY -> {
-                    stack[top - 1] *= stack[top];
-                    top--;
-                }
+                case ADD -> stack[top - 1] += stack[top--];
+                case MULTIPLY -> stack[top - 1] *= stack[top--];
                 case NEGATE -> stack[top] = -stack[top];
                 case INVERT -> {
                     sure &= stack[top] != 0;
                     stack[top] = 1 / stack[top];
                 }
-                case AT_LEAST -> stack[top] = Math.max(stack[top], figures[on]);
-                case AT_MOST -> stack[top] = Math.min(stack[top], figures[on]);
+                case AT_LEAST, AT_MOST -> {
+                    boolean isBeyond = steps[at] == AT_LEAST ? stack[top] < figures[on] : stack[top] > figures[on];
+                    isLimit |= isBeyond;
+                    stack[top] = isBeyond ? figures[on] : stack[top];
+                }
                 case DROP_DECIMALS -> {
                     double told = stack[top] / figures[on];
-                    sure &= Math.abs(told - Math.rint(told)) > NEAR * Math.max(1, Math.abs(told));
+                    sure &= isLimit || isClear(told);
                     stack[top] = (told < 0 ? Math.ceil(told) : Math.floor(told)) * figures[on];
                 }
-                case ONLY_IF -> {
-                    boolean skips = stack[top] != figures[on];
-                    top--;
-                    at += skips ? 2 : 0;
+                case ONLY_IF -> at += stack[top--] == figures[on] ? 0 : 2;
+                default -> {
+                    values[on] = stack[top--];
+                    isLimit = false;
                 }
-                default -> values[on] = stack[top--];
             }
         }
         return sure;
+    }
+
+    private static boolean isClear(double told) {
+        return Math.abs(told - Math.rint(told)) > NEAR * Math.max(1, Math.abs(told));
     }
 }
