@@ -31,9 +31,7 @@ public enum PackCode implements Code {
             Severity.WARNING,
             "A pack weighs {weight} net, and the packs say {nominal}.{question}"),
     /** No pack was weighed. */
-    NO_PACKS("G1807", "no-packs-weighed", Severity.ERROR, "No pack was weighed."),
-    /** More packs than are taken. */
-    TOO_MANY("G1808", "too-many-packs", Severity.ERROR, "There are more than {allowed} weights.");
+    NO_PACKS("G1807", "no-packs-weighed", Severity.ERROR, "No pack was weighed.");
 
     private final Kind kind;
 
