@@ -16,10 +16,10 @@ import java.util.Optional;
  * @param net the weight of each without its wrapping, one pack or more
  */
 public record WeighedPacks(List<Quantity> net) {
-    /** The least and the most that a pack may weigh, in kilograms: beyond them a figure or its unit is wrong. */
+    /** The least that a pack may weigh, in kilograms: below it the figure or its unit is wrong. */
     public static final BigDecimal LEAST = new BigDecimal("0.000001");
 
-    /** The most that a pack may weigh, in kilograms. */
+    /** The most that a pack may weigh, in kilograms: above it the figure or its unit is wrong. */
     public static final BigDecimal MOST = new BigDecimal("1000000");
 
     /**
