@@ -39,6 +39,7 @@ final class VerdictText {
         line("");
         line(answer());
         line("");
+        spread();
         aim();
         chances();
         sources();
@@ -96,7 +97,9 @@ final class VerdictText {
             };
         }
         RuleResult.Count count = (RuleResult.Count) result;
-        String between = count.margin() < 0 ? -count.margin() + " too many" : count.margin() + " more might be";
+        String between = count.margin() < 0
+                ? -count.margin() + " too many"
+                : (count.margin() == 0 ? "none" : count.margin()) + " more might be";
         return new String[] {
             "packs under " + count.rule().words(),
             String.valueOf(count.found()),
@@ -150,17 +153,28 @@ final class VerdictText {
         };
     }
 
+    private void spread() {
+        verdict.packs().deviation().ifPresent(deviation -> {
+            BigDecimal factor = mean().factor().value().setScale(3, RoundingMode.HALF_EVEN);
+            String allowance = factor.signum() == 0 ? "." : "; their mean may fall short by " + factor + " of that.";
+            line("The packs stray by " + shown.of(deviation) + ", one standard deviation" + allowance);
+        });
+    }
+
+    private RuleResult.Mean mean() {
+        return (RuleResult.Mean) verdict.results().get(0);
+    }
+
     private void aim() {
         boolean twoLimits = verdict.test().secondLimit() instanceof SecondLimit.NoneUnder;
         verdict.packs().deviation().filter(known -> twoLimits).ifPresent(deviation -> {
             PackAim aim = new PackAim(verdict.tolerance(), deviation.doubleValue(), 0);
-            line("The packs stray by " + shown.of(deviation)
-                    + ", one standard deviation. With at most 2.5 % under T1 and");
-            line("1 in 10,000 under T2 (shares from memory) the lowest mean for packs that stray so is "
-                    + shown.of(aim.mean()));
-            line("(" + aim.governs().words() + " decides), " + shown.of(aim.givenAway()) + " given away a pack.");
-            line("");
+            line(
+                    "With at most 2.5 % under T1 and 1 in 10,000 under T2 (shares from memory) the lowest mean for packs that");
+            line("stray so is " + shown.of(aim.mean()) + " (" + aim.governs().words() + " decides), "
+                    + shown.of(aim.givenAway()) + " given away a pack.");
         });
+        line("");
     }
 
     /** Only of the count under T1: what chance does to the mean is in its factor. */
