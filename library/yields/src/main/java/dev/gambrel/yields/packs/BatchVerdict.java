@@ -45,7 +45,8 @@ public record BatchVerdict(
      * @param batch the batch
      * @param packs as many packs as the test's plan takes of such a batch, drawn at random; of double sampling those of the
      *     first sample, or of both
-     * @return the verdict, or an error of {@link PackCode} that says why the test does not apply
+     * @return the verdict, with a warning where the batch is larger than the test takes; or an error of {@link PackCode} that says
+     *     why the test does not apply
      */
     public static Result<BatchVerdict> of(PackTest test, Batch batch, WeighedPacks packs) {
         Optional<Tolerance> tolerance = test.tolerance(batch.nominal());
@@ -65,7 +66,7 @@ public record BatchVerdict(
         Rules rules = new Rules(test, batch, tolerance.get(), packs);
         return Result.of(
                 new BatchVerdict(test, batch, tolerance.get(), packs, rules.results(plan.get(), stage.get())),
-                List.of());
+                batch.packs() > test.largestBatch() ? List.of(tooLarge(test, batch)) : List.of());
     }
 
     private static Diagnostic outsideTable(PackTest test, Batch batch) {
@@ -97,6 +98,15 @@ public record BatchVerdict(
                 .with("packs", batch.packs())
                 .with("wanted", wanted)
                 .help("Draw and weigh as many as the plan takes; leaving out packs that were weighed spoils the test.");
+    }
+
+    private static Diagnostic tooLarge(PackTest test, Batch batch) {
+        return Diagnostic.of(PackCode.BATCH_TOO_LARGE, PLACE)
+                .with("packs", batch.packs())
+                .with("most", test.largestBatch())
+                .with("test", test.name())
+                .help(
+                        "At the end of the line the output of an hour is one batch; elsewhere judge it in smaller batches.");
     }
 
     /**

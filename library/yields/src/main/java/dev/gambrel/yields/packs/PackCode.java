@@ -31,7 +31,13 @@ public enum PackCode implements Code {
             Severity.WARNING,
             "A pack weighs {weight} net, and the packs say {nominal}.{question}"),
     /** No pack was weighed. */
-    NO_PACKS("G1807", "no-packs-weighed", Severity.ERROR, "No pack was weighed.");
+    NO_PACKS("G1807", "no-packs-weighed", Severity.ERROR, "No pack was weighed."),
+    /** More packs than one batch may hold. */
+    BATCH_TOO_LARGE(
+            "G1808",
+            "batch-too-large",
+            Severity.WARNING,
+            "A batch of {packs} packs is larger than the {most} that {test} takes away from the end of the packing line.");
 
     private final Kind kind;
 

@@ -199,6 +199,19 @@ class BatchVerdictTest {
                 "30 packs were weighed; of a batch of 501 the plan takes 50, or with a second sample 100.", message);
     }
 
+    /** Directive 76/211/EEC, Annex II, 2.1.2: 10,000 packs, save at the end of the line, where it is the output of an hour. */
+    @Test
+    void a_batch_of_more_than_ten_thousand_is_judged_with_a_warning() {
+        WeighedPacks packs = Packs.of(80, "204", 0, "190");
+        assertEquals("G1808", code(Directive76211.NOT_DESTRUCTIVE, 10_001, Packs.grams("200"), packs));
+        assertEquals(
+                Answer.ACCEPT,
+                verdict(Directive76211.NOT_DESTRUCTIVE, 10_001, "200", packs).answer());
+        assertTrue(BatchVerdict.of(Directive76211.NOT_DESTRUCTIVE, new Batch(10_000, Packs.grams("200")), packs)
+                .diagnostics()
+                .isEmpty());
+    }
+
     @Test
     void a_pack_weighs_more_than_nothing() {
         assertThrows(IllegalArgumentException.class, () -> Packs.weighing());

@@ -1,6 +1,7 @@
 package dev.gambrel.cli.packs;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.FirstFindings;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.quantity.Quantity;
@@ -23,6 +24,7 @@ import java.util.regex.Pattern;
  */
 final class WrittenWeights {
     private static final Pattern BETWEEN = Pattern.compile(";|,(?=\\s|$)");
+    private static final int LONGEST_SHOWN = 60;
     private static final BigDecimal HALF = new BigDecimal("0.5");
     private static final BigDecimal TWICE = new BigDecimal("2");
     private static final BigDecimal NEAR = new BigDecimal("0.1");
@@ -32,8 +34,9 @@ final class WrittenWeights {
     private final Tare tare;
     private final Quantity nominal;
     private final List<Quantity> net = new ArrayList<>();
-    private final List<Diagnostic> findings = new ArrayList<>();
-    private final List<Diagnostic> far = new ArrayList<>();
+    private final FirstFindings findings = new FirstFindings();
+    private final List<Diagnostic> firstFar = new ArrayList<>();
+    private int far;
 
     private WrittenWeights(SourceText text, Unit unitOfAll, Tare tare, Quantity nominal) {
         this.text = text;
@@ -51,20 +54,15 @@ final class WrittenWeights {
         for (int line = 1; line <= text.lineCount(); line++) {
             readLine(text.line(line));
         }
-        if (!far.isEmpty()) {
-            Diagnostic first = far.get(0);
-            findings.add(
-                    far.size() == 1
-                            ? first
-                            : first.note(far.size() == 2 ? "So does 1 more." : "So do " + (far.size() - 1) + " more."));
-        }
-        if (Result.hasError(findings)) {
-            return Result.failed(findings);
+        firstFar.forEach(first -> findings.accept(far == 1 ? first : first.note("Packs so far off: " + far + ".")));
+        List<Diagnostic> found = findings.list();
+        if (Result.hasError(found)) {
+            return Result.failed(found);
         }
         return net.isEmpty()
                 ? Result.failed(List.of(Diagnostic.of(PackCode.NO_PACKS, new Place.InFile(text.name()))
                         .help("Write one weight a line, each with its unit, such as: 201.4 g")))
-                : Result.of(new WeighedPacks(net), findings);
+                : Result.of(new WeighedPacks(net), found);
     }
 
     private void readLine(Span line) {
@@ -96,8 +94,8 @@ final class WrittenWeights {
     private void weight(String written, Place place) {
         Optional<Quantity> gross = WrittenWeight.read(written, unitOfAll).filter(WeighedPacks::isAcceptable);
         if (gross.isEmpty()) {
-            findings.add(Diagnostic.of(PackCode.NOT_A_WEIGHT, place)
-                    .with("written", written)
+            findings.accept(Diagnostic.of(PackCode.NOT_A_WEIGHT, place)
+                    .with("written", shortened(written))
                     .help(
                             "Write the figure with a point and its unit, such as 201.4 g; or say the unit of all with --unit.")
                     .help("Between weights on one line write a semicolon, or a comma and a blank."));
@@ -105,7 +103,7 @@ final class WrittenWeights {
         }
         Optional<Quantity> left = tare.net(gross.get());
         if (left.isEmpty()) {
-            findings.add(Diagnostic.of(PackCode.NOTHING_IN_IT, place)
+            findings.accept(Diagnostic.of(PackCode.NOTHING_IN_IT, place)
                     .with("weight", gross.get())
                     .with("tare", tare.weight())
                     .help("Look whether the figure and the tare are right, and whether it was weighed net already."));
@@ -113,12 +111,23 @@ final class WrittenWeights {
         }
         net.add(left.get());
         if (isFar(left.get().common())) {
-            far.add(Diagnostic.of(PackCode.FAR_FROM_NOMINAL, place)
-                    .with("weight", left.get())
-                    .with("nominal", nominal)
-                    .with("question", question(left.get().amount()))
-                    .help("Look whether the figure and its unit are right; it is judged as it stands."));
+            far++;
         }
+        if (far == 1 && firstFar.isEmpty()) {
+            firstFar.add(tooFar(left.get(), place));
+        }
+    }
+
+    private Diagnostic tooFar(Quantity weight, Place place) {
+        return Diagnostic.of(PackCode.FAR_FROM_NOMINAL, place)
+                .with("weight", weight)
+                .with("nominal", nominal)
+                .with("question", question(weight.amount()))
+                .help("Look whether the figure and its unit are right; it is judged as it stands.");
+    }
+
+    private static String shortened(String written) {
+        return written.length() <= LONGEST_SHOWN ? written : written.substring(0, LONGEST_SHOWN) + "…";
     }
 
     private boolean isFar(BigDecimal kilograms) {

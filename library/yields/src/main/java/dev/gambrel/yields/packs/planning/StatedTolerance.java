@@ -1,14 +1,19 @@
 package dev.gambrel.yields.packs.planning;
 
 import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Limit;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.packs.rule.PortionTolerances;
 import dev.gambrel.yields.packs.rule.Tolerance;
 import dev.gambrel.yields.packs.rule.ToleranceTable;
 import dev.gambrel.yields.portions.PortionWeight;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a house accepts of a portion, held against what a published table accepts of one so heavy or so thick.
@@ -48,6 +53,28 @@ public record StatedTolerance(Tolerance published, Limit accepted) {
      */
     public static Optional<StatedTolerance> of(ToleranceTable table, Quantity aim, Limit accepted) {
         return table.at(aim).map(published -> new StatedTolerance(published, accepted));
+    }
+
+    /**
+     * Holds what is accepted of a portion against the tables of {@link PortionTolerances}.
+     *
+     * @param portion a portion of a specification
+     * @return by weight and by thickness, as far as each is aimed at
+     */
+    public static List<StatedTolerance> of(Portion portion) {
+        Optional<StatedTolerance> byWeight = portion.aim()
+                .targetWeight()
+                .flatMap(weight -> of(
+                        PortionTolerances.WEIGHT,
+                        Quantity.rounded(weight.exactMean(), Unit.KILOGRAM),
+                        portion.acceptance().weight()));
+        Optional<StatedTolerance> byThickness = portion.aim()
+                .targetThickness()
+                .flatMap(thickness -> of(
+                        PortionTolerances.THICKNESS,
+                        Quantity.rounded(thickness.exactMean(), Unit.MILLIMETRE),
+                        portion.acceptance().thickness()));
+        return Stream.of(byWeight, byThickness).flatMap(Optional::stream).toList();
     }
 
     /**

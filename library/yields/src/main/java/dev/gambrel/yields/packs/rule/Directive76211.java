@@ -16,8 +16,12 @@ public final class Directive76211 {
     private static final String UNITED_KINGDOM =
             "The Weights and Measures (Packaged Goods) Regulations 2006, SI 2006/659";
     private static final Citation TABLE = seen("Annex I, 2.4");
-    private static final Citation UK_TABLE =
-            new Citation(UNITED_KINGDOM + ", table of tolerable negative errors as on gov.uk", "2024", Certainty.SEEN);
+    private static final Citation LAST_ROW = new Citation(
+            "Directive 76/211/EEC, Annex I, 2.4, last row, as in the United Kingdom's table on gov.uk",
+            "date not known",
+            Certainty.SEEN_QUOTED);
+    private static final Citation UK_TABLE = new Citation(
+            UNITED_KINGDOM + ", table of tolerable negative errors as on gov.uk", "date not known", Certainty.SEEN);
     /** The factors stand in the regulations, which print those of the directive. */
     private static final Citation MEAN =
             new Citation(UNITED_KINGDOM + ", Schedule 2, 4.5 to 4.7", "as made", Certainty.SEEN);
@@ -48,8 +52,14 @@ public final class Directive76211 {
     private static final SmallBatches ALL_BELOW_100 = new SmallBatches.AllWeighed(99, FEW, MEAN, FEW_IN_ALL);
     private static final SecondLimit NONE = new SecondLimit.NoneUnder(NONE_UNDER_T2);
     private static final double CONFIDENCE = 0.995;
+    /** Annex II, 2.1.2. */
+    private static final long LARGEST_BATCH = 10_000;
 
-    /** The reference test where packs are not opened: a second sample where the first does not settle it. */
+    /**
+     * The reference test where packs are not opened: a second sample where the first does not settle it. The mean is that of all
+     * packs weighed; for as many as no factor is printed for, Student's t is worked out. An inspector may mark 30 or 50 of them at
+     * random for the mean instead (Annex II, 2.1.4).
+     */
     public static final PackTest NOT_DESTRUCTIVE = notDestructive("directive 76/211/EEC", TOLERABLE_NEGATIVE_ERROR);
 
     /** The reference test where packs are opened, for batches of 100 and more. */
@@ -71,6 +81,7 @@ public final class Directive76211 {
             List.of(UNITED_KINGDOM_TABLE),
             List.of(),
             new SmallBatches.AllWeighed(Integer.MAX_VALUE, FEW, seen("Annex I, 1.1"), FEW_IN_ALL),
+            Long.MAX_VALUE,
             NONE,
             CONFIDENCE);
 
@@ -86,6 +97,7 @@ public final class Directive76211 {
                         plan(new SamplingPlan.Batches(501, 3_200), counts, "0.379", 50, stages(50, 2, 5, 6)),
                         plan(SamplingPlan.Batches.from(3_201), counts, "0.379", 50, stages(80, 3, 7, 8))),
                 ALL_BELOW_100,
+                LARGEST_BATCH,
                 NONE,
                 CONFIDENCE);
     }
@@ -101,6 +113,7 @@ public final class Directive76211 {
                         20,
                         List.of(SamplingStage.last(20, 1)))),
                 new SmallBatches.NotCovered(),
+                LARGEST_BATCH,
                 NONE,
                 CONFIDENCE);
     }
@@ -123,7 +136,7 @@ public final class Directive76211 {
                 fixed("300", "9", TABLE),
                 percent("500", "3", TABLE),
                 fixed("1000", "15", TABLE),
-                percent("10000", "1.5", TABLE));
+                percent("10000", "1.5", LAST_ROW));
     }
 
     private static ToleranceRow fixed(String to, String amount, Citation citation) {

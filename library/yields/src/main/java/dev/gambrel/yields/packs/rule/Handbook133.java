@@ -40,6 +40,7 @@ public final class Handbook133 {
                     plan(new SamplingPlan.Batches(251, 3_200), 24, "0.422", 0),
                     plan(SamplingPlan.Batches.from(3_201), 48, "0.290", 1)),
             new SmallBatches.NotCovered(),
+            Long.MAX_VALUE,
             new SecondLimit.NotKnown(),
             0.975);
 

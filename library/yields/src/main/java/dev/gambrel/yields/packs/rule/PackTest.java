@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param tables how much a pack may lack; the first that takes the unit of the label counts
  * @param plans how many packs are weighed, by size of batch
  * @param smallBatches what is done with batches too small for a plan
+ * @param largestBatch how many packs a batch may hold unless it is drawn at the end of the packing line, where the output of an hour
+ *     is one batch
  * @param secondLimit whether none may be under T2
  * @param confidence the one-sided confidence behind the printed factors of the mean
  */
@@ -19,6 +21,7 @@ public record PackTest(
         List<ToleranceTable> tables,
         List<SamplingPlan> plans,
         SmallBatches smallBatches,
+        long largestBatch,
         SecondLimit secondLimit,
         double confidence) {
     /** Copies the lists. */

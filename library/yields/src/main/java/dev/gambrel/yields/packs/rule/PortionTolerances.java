@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 public final class PortionTolerances {
     private static final String EDITION = "November 2014";
     private static final Citation BY_WEIGHT = quoted("section 3.5.1, portion weight");
-    private static final Citation BY_THICKNESS = quoted("section 3.6, portion thickness");
+    private static final Citation BY_THICKNESS = quoted("sections 3.5.1 and 3.6, portion thickness");
 
     /** Either way from the portion weight ordered, in ounces. */
     public static final ToleranceTable WEIGHT = new ToleranceTable(

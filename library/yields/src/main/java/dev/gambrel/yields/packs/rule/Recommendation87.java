@@ -43,6 +43,7 @@ public final class Recommendation87 {
                     plan(new SamplingPlan.Batches(501, 3_200), 80, "0.295", 5),
                     plan(SamplingPlan.Batches.from(3_201), 125, "0.234", 7)),
             new SmallBatches.NotCovered(),
+            Long.MAX_VALUE,
             new SecondLimit.NoneUnder(NONE_UNDER_T2),
             0.995);
 

@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
+import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Home;
+import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Limit;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
@@ -80,7 +84,7 @@ class StatedToleranceTest {
         assertTrue(house.shareWithinPublished(unknown).isEmpty());
     }
 
-    /** Section 3.6: an inch may stray by three sixteenths. The printed 5 mm is a rounding, and wider. */
+    /** Sections 3.5.1 and 3.6: an inch may stray by three sixteenths. The printed 5 mm is a rounding, and wider. */
     @Test
     void thickness_has_a_table_of_its_own() {
         Limit millimetres =
@@ -93,5 +97,19 @@ class StatedToleranceTest {
         assertTrue(StatedTolerance.of(PortionTolerances.WEIGHT, Quantity.of("1", Unit.INCH), millimetres)
                 .isEmpty());
         assertThrows(IllegalArgumentException.class, () -> eightOunces(millimetres));
+    }
+
+    /** 180 g are 6.35 oz, so half an ounce, 14.2 g, either way is published: 170 g to 190 g are tighter. */
+    @Test
+    void a_portion_of_a_specification_is_held_against_both_tables() {
+        Expected weight = new Expected.PlusMinus(Quantity.of("180", Unit.GRAM), Quantity.of("6", Unit.GRAM));
+        Limit grams = new Limit.Between(Quantity.of("170", Unit.GRAM), Quantity.of("190", Unit.GRAM));
+        Portion steak = Portion.byWeight(TradeName.of("steak"), weight, grams, new Home.NotStated());
+        StatedTolerance one = StatedTolerance.of(steak).get(0);
+        assertEquals(1, StatedTolerance.of(steak).size());
+        assertEquals(Width.TIGHTER, one.width());
+        assertEquals(0.0141747615625, one.published().upperLimit().value() - 0.18, 1e-15);
+        assertTrue(one.shareWithinPublished(Estimate.of(weight)).orElseThrow()
+                > one.shareAccepted(Estimate.of(weight)).orElseThrow());
     }
 }

@@ -1,6 +1,7 @@
 package dev.gambrel.yields.packs.rule;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.quantity.Quantity;
@@ -51,7 +52,8 @@ class TolerancesTest {
         assertSame(error, Unit.GRAM, tolerance.amount());
         assertSame(t1, Unit.GRAM, tolerance.firstLimit());
         assertSame(t2, Unit.GRAM, tolerance.secondLimit());
-        assertEquals(Certainty.SEEN, tolerance.citation().certainty());
+        assertTrue(tolerance.citation().document().startsWith("Directive 76/211/EEC, Annex I, 2.4"));
+        assertFalse(tolerance.citation().isFromMemory());
     }
 
     @Test
@@ -154,7 +156,7 @@ class TolerancesTest {
                 at(PortionTolerances.WEIGHT, ounces, Unit.OUNCE).amount());
     }
 
-    /** The same, section 3.6: three sixteenths of an inch up to 1 inch, a quarter above. */
+    /** The same, sections 3.5.1 and 3.6: three sixteenths of an inch up to 1 inch, a quarter above. */
     @ParameterizedTest
     @CsvSource({"0.75, INCH, 0.1875", "1.0, INCH, 0.1875", "25.4, MILLIMETRE, 0.1875", "1.25, INCH, 0.25"})
     void published_tolerances_of_portion_thickness(String thickness, Unit unit, String tolerance) {
