@@ -94,4 +94,25 @@ class BatchVerdictLaws {
         boolean near = mean.margin().amount().abs().doubleValue() < 1e-20;
         assertTrue(near || (sign > 0) == (mean.answer() == Answer.ACCEPT), mean.toString());
     }
+
+    /** For every label from 5.0 g to 10,000.0 g, and in kilograms as in grams. */
+    @Property
+    void exactly_t1_is_not_short_and_a_microgram_less_is(@ForAll @IntRange(min = 50, max = 100_000) int tenths) {
+        Quantity limit = t1(tenths);
+        Quantity lighter = new Quantity(limit.amount().subtract(new BigDecimal("0.000001")), Unit.GRAM);
+        Quantity inKilograms = new Quantity(limit.common(), Unit.KILOGRAM);
+        assertEquals(1, new WeighedPacks(List.of(limit, inKilograms, lighter)).under(limit));
+    }
+
+    /** The table has no jump: a label that says a little more never has a smaller limit. */
+    @Property
+    void a_heavier_label_never_has_a_lower_limit(@ForAll @IntRange(min = 50, max = 99_999) int tenths) {
+        Quantity t1 = t1(tenths);
+        assertTrue(t1.compareTo(t1(tenths + 1)) <= 0, t1.toString());
+    }
+
+    private static Quantity t1(int tenths) {
+        Quantity nominal = new Quantity(BigDecimal.valueOf(tenths, 1), Unit.GRAM);
+        return Directive76211.TOLERABLE_NEGATIVE_ERROR.at(nominal).orElseThrow().firstLimit();
+    }
 }
