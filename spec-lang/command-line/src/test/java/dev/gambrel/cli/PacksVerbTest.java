@@ -157,7 +157,7 @@ class PacksVerbTest {
 
     /** What is hostile or merely wrong in a file, each with the number of its finding. */
     private enum Slip {
-        BEYOND_THE_TABLE("G1801", "200 g", "--nominal", "12 kg"),
+        BEYOND_THE_TABLE("G1801", "200 g", "--nominal", "12 kg", "--batch", "300"),
         NOT_COVERED("G1802", "200 g", "--nominal", "200 g", "--batch", "99", "--test", "eu opened"),
         ANOTHER_NUMBER("G1803", "200 g", "--nominal", "200 g", "--batch", "600"),
         MORE_THAN_THERE_ARE("G1803", "200 g\n200 g", "--nominal", "200 g", "--batch", "1"),
@@ -189,7 +189,11 @@ class PacksVerbTest {
     @ParameterizedTest
     @org.junit.jupiter.params.provider.EnumSource(Slip.class)
     void a_slip_is_found_and_nothing_is_guessed(Slip slip) {
-        Run run = run(slip.written, slip.more);
+        List<String> more = new ArrayList<>(List.of(slip.more));
+        if (!more.contains("--batch")) {
+            more.addAll(List.of("--test", "packer"));
+        }
+        Run run = run(slip.written, more.toArray(String[]::new));
         assertEquals(ExitStatus.FINDINGS, run.status());
         assertTrue(run.err().contains(" " + slip.code + " "), run.err());
         assertFalse(run.err().contains("\u001b"), run.err());
@@ -224,18 +228,18 @@ class PacksVerbTest {
 
     @Test
     void a_file_of_nonsense_is_told_of_in_few_words() {
-        Run lines = run("x\n".repeat(100_000), "--nominal", "200 g");
+        Run lines = run("x\n".repeat(100_000), "--nominal", "200 g", "--batch", "600");
         assertTrue(lines.err().length() < 30_000, lines.err());
-        Run line = run("1,".repeat(100_000), "--nominal", "200 g");
+        Run line = run("1,".repeat(100_000), "--nominal", "200 g", "--batch", "600");
         assertTrue(line.err().length() < 2_000, line.err());
         assertEquals(ExitStatus.FINDINGS, line.status());
     }
 
     @Test
     void a_file_that_is_not_there_could_not_be_read() {
-        Run run = Run.of("packs", folder.resolve("none.txt").toString(), "--nominal", "200 g");
+        Run run = Run.of("packs", folder.resolve("none.txt").toString(), "--nominal", "200 g", "--batch", "600");
         assertEquals(ExitStatus.COULD_NOT, run.status());
-        Run folderItself = Run.of("packs", folder.toString(), "--nominal", "200 g");
+        Run folderItself = Run.of("packs", folder.toString(), "--nominal", "200 g", "--batch", "600");
         assertEquals(ExitStatus.COULD_NOT, folderItself.status());
     }
 
@@ -261,20 +265,23 @@ class PacksVerbTest {
         if (!option.equals("--nominal")) {
             args.add("--nominal=200 g");
         }
+        if (!option.equals("--batch")) {
+            args.add("--batch=600");
+        }
         Run run = Run.of(args.toArray(String[]::new));
         assertEquals(ExitStatus.WRONG_USAGE, run.status(), run.err());
         assertEquals("", run.out());
     }
 
     @Test
-    void weights_stand_in_one_place_and_the_label_is_told() {
-        assertEquals(
-                ExitStatus.WRONG_USAGE, Run.of("packs", "--nominal", "200 g").status());
-        assertEquals(
-                ExitStatus.WRONG_USAGE,
-                Run.of("packs", "a.txt", "--weights", "200 g", "--nominal", "200 g")
-                        .status());
-        assertEquals(
-                ExitStatus.WRONG_USAGE, Run.of("packs", "--weights", "200 g").status());
+    void weights_stand_in_one_place_and_label_and_batch_are_told() {
+        assertWrong("packs", "--nominal", "200 g", "--batch", "600");
+        assertWrong("packs", "a.txt", "--weights", "200 g", "--nominal", "200 g", "--batch", "600");
+        assertWrong("packs", "--weights", "200 g", "--batch", "600");
+        assertWrong("packs", "--weights", "200 g", "--nominal", "200 g");
+    }
+
+    private static void assertWrong(String... args) {
+        assertEquals(ExitStatus.WRONG_USAGE, Run.of(args).status());
     }
 }

@@ -54,7 +54,11 @@ public final class PacksVerb implements Verb {
                         "It ends with 1 where the batch is not accepted or not settled.",
                         BatchVerdict.CAUTION);
         option(spec, "--nominal", "WEIGHT", "The net weight that each label says, such as \"200 g\".");
-        option(spec, "--batch", "N", "How many packs the batch holds; as many as were weighed if not said.");
+        option(
+                spec,
+                "--batch",
+                "N",
+                "How many packs the batch holds; with --test packer as many as were weighed if not said.");
         option(spec, "--weights", "WEIGHTS", "The weights here and not in a file: \"201.4 g, 199.8 g\".");
         option(spec, "--unit", "UNIT", "The unit of weights that are written without one.");
         option(spec, "--tare", "WEIGHT", "What wrapping weighs with every pack; taken off each.");
@@ -89,7 +93,7 @@ public final class PacksVerb implements Verb {
         Tare tare = new Tare(weight("--tare", parsed.matchedOptionValue("--tare", "0 g")));
         NamedTest test = test(parsed.matchedOptionValue("--test", "eu"));
         Unit unit = unit(parsed);
-        long batch = parsed.hasMatchedOption("--batch") ? batch(parsed.matchedOptionValue("--batch", "")) : 0;
+        long batch = batch(parsed, test);
         Found found = weights(parsed, terminal);
         if (found instanceof Found.Refused refused) {
             return tell(List.of(refused.finding(parsed.matchedPositionalValue(0, ""), Limits.DEFAULT)), terminal);
@@ -159,6 +163,18 @@ public final class PacksVerb implements Verb {
     private static NamedTest test(String word) {
         return NamedTest.of(word)
                 .orElseThrow(() -> new WrongUsage("“" + word + "” is no test; there are " + NamedTest.words() + "."));
+    }
+
+    /** 0 where the packs weighed are all that is spoken of. */
+    private static long batch(ParseResult parsed, NamedTest test) {
+        if (parsed.hasMatchedOption("--batch")) {
+            return batch(parsed.matchedOptionValue("--batch", ""));
+        } else if (test == NamedTest.PACKER) {
+            return 0;
+        }
+        throw new WrongUsage(
+                "Say how many packs the batch holds, such as --batch 600, since that decides the test; or take"
+                        + " --test packer to hear what the packs weighed show.");
     }
 
     private static long batch(String word) {
