@@ -2,6 +2,8 @@ package dev.gambrel.yields.portions;
 
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Fewest;
+import dev.gambrel.tree.portion.MuscleArea;
+import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.PortionedPiece;
 import dev.gambrel.yields.figure.Estimate;
@@ -176,6 +178,18 @@ public sealed interface PortionYield permits Weighed, Sliced, Divided {
      */
     default OptionalDouble aimFor(double share) {
         return OptionalDouble.empty();
+    }
+
+    /**
+     * How large the muscle is across, from what the piece weighs and how long it is, taken as equally thick all along.
+     *
+     * @return square centimetres, or nothing where the length of the piece is not stated
+     */
+    default OptionalDouble muscle() {
+        return from().portion().slicing().length() instanceof Slicing.Length.Stated length
+                ? OptionalDouble.of(MuscleArea.ofPiece(
+                        from().weight().mean(), length.expected().mean()))
+                : OptionalDouble.empty();
     }
 
     /**
