@@ -4,15 +4,15 @@ import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Yields;
-import dev.gambrel.yields.portions.Carcasses;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
+import dev.gambrel.yields.portions.SeveralCarcasses;
 import java.nio.file.Path;
 import java.util.Locale;
 
 /** How many steaks may be promised to Harbour Table from 40 hoggets, so that the promise is kept 19 times in 20. */
 public final class PromiseToABuyer {
-    private static final Promise PROMISE = new Promise(0.95, Carcasses.of(40));
+    private static final Promise PROMISE = new Promise(0.95, SeveralCarcasses.of(40));
 
     private PromiseToABuyer() {}
 

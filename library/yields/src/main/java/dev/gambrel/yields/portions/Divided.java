@@ -35,7 +35,7 @@ public record Divided(PortionedPiece from, int number) implements PortionYield {
     }
 
     @Override
-    public Optional<NumberOfPortions> numberFrom(Carcasses carcasses) {
+    public Optional<NumberOfPortions> numberFrom(SeveralCarcasses carcasses) {
         long pieces = (long) Math.floor(carcasses.number() * from.pieces() * (1 + 1e-12));
         return Optional.of(Listed.exactly(pieces * number));
     }

@@ -86,6 +86,9 @@ final class Listed implements NumberOfPortions {
 
     /** Together with what comes independently of it. */
     Listed plus(Listed other) {
+        if (other.length() == 1) {
+            return new Listed(fewest + other.fewest, chances);
+        }
         double[] sum = new double[chances.length + other.chances.length - 1];
         for (int i = 0; i < chances.length; i++) {
             for (int j = 0; j < other.chances.length; j++) {

@@ -13,7 +13,10 @@ import java.util.List;
  * Dowson, A. Wragg, "Maximum-entropy distributions having prescribed first and second moments", IEEE Transactions on
  * Information Theory 19, 1973). Between the two figures it passes evenly from the one to the other, so that no result
  * jumps. A truncated normal strays by less than its mean; so beyond 0.9 of the mean the piece is taken as one that now and
- * then is not there at all. Immutable.
+ * then is not there at all. A heavier carcass, which scales both figures, never gives fewer.
+ *
+ * <p>The printed 95 % range of a weight that would begin below 0 is that of a lognormal distribution, whose ends can be
+ * written down. Portions are not counted with it: it would take over with a jump where that range reaches 0. Immutable.
  */
 final class PieceSize {
     /** Up to this part of the mean the normal distribution itself. */

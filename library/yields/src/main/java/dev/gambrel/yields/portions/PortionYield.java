@@ -99,12 +99,12 @@ public sealed interface PortionYield permits Weighed, Sliced, Divided {
      * @param carcasses the carcasses, each like the one that this is expected of
      * @return the distribution, or nothing where the number's spread is not stated
      */
-    default Optional<NumberOfPortions> numberFrom(Carcasses carcasses) {
+    default Optional<NumberOfPortions> numberFrom(SeveralCarcasses carcasses) {
         long pieces = (long) Math.floor(carcasses.number() * from().pieces() * (1 + 1e-12));
-        int alike = carcasses.pieces() == Carcasses.Pieces.ALIKE ? from().ofCarcass() : 1;
         return counted()
                 .filter(count -> !count.isFromMeanAlone())
-                .map(count -> new FromSeveral(pieces, alike).of(count, carcasses.doubt()));
+                .map(count -> new FromSeveral(pieces, from().ofCarcass(), carcasses.correlation())
+                        .of(count, carcasses.doubt()));
     }
 
     /**

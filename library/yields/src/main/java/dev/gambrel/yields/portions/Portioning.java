@@ -166,8 +166,8 @@ public record Portioning(Estimate piece, double each, double between, double end
         return OptionalLong.of(sure);
     }
 
-    Portioning ofMean(double mean) {
-        return new Portioning(new Estimate(mean, piece.spread()), each, between, ends, last);
+    Portioning of(double mean, double deviation) {
+        return new Portioning(new Estimate(mean, new Spread.Stated(deviation)), each, between, ends, last);
     }
 
     double deviation() {

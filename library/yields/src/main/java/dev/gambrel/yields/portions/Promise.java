@@ -6,7 +6,7 @@ package dev.gambrel.yields.portions;
  * @param certainty the chance that what is promised comes, more than 0 and less than 1
  * @param from the carcasses
  */
-public record Promise(double certainty, Carcasses from) {
+public record Promise(double certainty, SeveralCarcasses from) {
     /**
      * Checks the certainty.
      *

@@ -1,7 +1,6 @@
 package dev.gambrel.yields.table;
 
 import dev.gambrel.yields.ExpectedYields;
-import dev.gambrel.yields.portions.Carcasses;
 import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
@@ -35,9 +34,9 @@ final class PromiseLines {
                 .append(figures.shown(yields.given().mass().value()))
                 .append(' ')
                 .append(figures.unit().symbol())
-                .append("; one varies independently of the other. ");
-        boolean alike = promises.stream().allMatch(p -> p.from().pieces() == Carcasses.Pieces.ALIKE);
-        out.append(alike ? "The pieces of one carcass are taken as alike.\n" : "\n");
+                .append("; one varies independently of the other.\n");
+        boolean alike = promises.stream().allMatch(p -> p.from().correlation() == 1);
+        out.append(alike ? "The pieces of one carcass are taken as alike.\n" : "");
     }
 
     private void print(StringBuilder out) {

@@ -9,6 +9,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class NumberOfPortionsTest {
     private static final Portioning STEAKS = of(3.6, 0.25, 0.25);
@@ -18,7 +19,7 @@ class NumberOfPortionsTest {
     }
 
     private static NumberOfPortions from(long pieces, Portioning one) {
-        return new FromSeveral(pieces, 1).of(one, 0);
+        return new FromSeveral(pieces, 1, 1).of(one, 0);
     }
 
     /** Chances of the normal distribution, computed for Gambrel by another program. */
@@ -64,7 +65,7 @@ class NumberOfPortionsTest {
     /** Five carcasses of two alike pieces stray as five pieces of 2 × N do: √2 as far as ten that vary by themselves. */
     @Test
     void pieces_that_are_alike_do_not_even_out() {
-        NumberOfPortions alike = new FromSeveral(10, 2).of(STEAKS, 0);
+        NumberOfPortions alike = new FromSeveral(10, 2, 1).of(STEAKS, 0);
         assertEquals(139.0, alike.expected(), 1e-7);
         assertEquals(Math.sqrt(2) * from(10, STEAKS).deviation(), alike.deviation(), 1e-9);
         assertEquals(0, alike.chanceOf(139));
@@ -72,10 +73,27 @@ class NumberOfPortionsTest {
         assertTrue(alike.promised(0.95) < from(10, STEAKS).promised(0.95));
     }
 
+    @Test
+    void pieces_of_a_carcass_that_say_nothing_of_each_other_even_out() {
+        NumberOfPortions ten = new FromSeveral(10, 2, 0).of(STEAKS, 0);
+        for (int n = 130; n < 145; n++) {
+            assertEquals(from(10, STEAKS).chanceOfAtLeast(n), ten.chanceOfAtLeast(n), 1e-14);
+        }
+    }
+
+    /** What is drawn: P(Z1 ≥ 0 and Z2 ≥ 0) = 1/4 + arcsin(r) / 2π (W. F. Sheppard, 1899). */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.1, 0.5, 0.9, 0.99, 1})
+    void two_pieces_that_are_correlated_give_one_each_as_often_as_both_are_heavy(double correlation) {
+        NumberOfPortions pair = new FromSeveral(2, 2, correlation).of(of(1, 0.1, 1), 0);
+        assertEquals(0.25 + Math.asin(correlation) / (2 * Math.PI), pair.chanceOfAtLeast(2), 1e-8);
+        assertEquals(1, pair.expected(), 1e-9);
+    }
+
     /** Of eleven pieces in pairs one is by itself. */
     @Test
     void an_odd_piece_stands_by_itself() {
-        NumberOfPortions eleven = new FromSeveral(11, 2).of(STEAKS, 0);
+        NumberOfPortions eleven = new FromSeveral(11, 2, 1).of(STEAKS, 0);
         double one = 1.040832995;
         assertEquals(11 * 13.9, eleven.expected(), 1e-7);
         assertEquals(one * Math.sqrt(5 * 4 + 1), eleven.deviation(), 1e-7);
@@ -88,7 +106,7 @@ class NumberOfPortionsTest {
     @ParameterizedTest
     @CsvSource({"130, 0.9933139111", "134, 0.9239364620", "138, 0.6519353175", "140, 0.4482107006"})
     void a_doubt_that_is_common_to_all_does_not_average_out(int number, double chance) {
-        NumberOfPortions ten = new FromSeveral(10, 1).of(STEAKS, 0.05 / 3.6);
+        NumberOfPortions ten = new FromSeveral(10, 1, 1).of(STEAKS, 0.05 / 3.6);
         assertEquals(chance, ten.chanceOfAtLeast(number), 1e-8);
         assertEquals(139, ten.expected(), 1e-6);
         double between = 10 * 0.05 / 0.25;
@@ -99,13 +117,13 @@ class NumberOfPortionsTest {
     @ParameterizedTest
     @CsvSource({"125, 0.9830262435", "134, 0.7894161190", "140, 0.4708525575", "145, 0.2105838782"})
     void a_large_doubt_is_averaged_over_finely(int number, double chance) {
-        assertEquals(chance, new FromSeveral(10, 1).of(STEAKS, 0.15 / 3.6).chanceOfAtLeast(number), 1e-8);
+        assertEquals(chance, new FromSeveral(10, 1, 1).of(STEAKS, 0.15 / 3.6).chanceOfAtLeast(number), 1e-8);
     }
 
     /** Each piece gives as many, and how many nobody knows: the chance is that of the mean. */
     @Test
     void where_pieces_do_not_stray_all_is_doubt() {
-        NumberOfPortions ten = new FromSeveral(10, 1).of(of(3.6, 0, 0.25), 0.25 / 3.6);
+        NumberOfPortions ten = new FromSeveral(10, 1, 1).of(of(3.6, 0, 0.25), 0.25 / 3.6);
         assertEquals(0.919243341, ten.chanceOfAtLeast(130), 1e-3);
         assertEquals(0, ten.chanceOf(131));
     }

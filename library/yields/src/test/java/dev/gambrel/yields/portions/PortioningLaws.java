@@ -139,13 +139,13 @@ class PortioningLaws {
             @ForAll @DoubleRange(max = 0.1) double doubt,
             @ForAll @DoubleRange(min = 0.5, max = 0.98) double certainty) {
         Portioning one = of(mean, cv * mean, each, 0, 0, each);
-        NumberOfPortions some = new FromSeveral(pieces, 1).of(one, doubt);
-        NumberOfPortions more = new FromSeveral(pieces + 1, 1).of(one, doubt);
+        NumberOfPortions some = new FromSeveral(pieces, 1, 1).of(one, doubt);
+        NumberOfPortions more = new FromSeveral(pieces + 1, 1, 1).of(one, doubt);
         long promised = some.promised(certainty);
         assertTrue(some.promised(certainty + 0.015) <= promised);
         assertTrue(more.promised(certainty) >= promised);
         assertTrue(promised == 0 || some.chanceOfAtLeast(promised) >= certainty);
         assertTrue(some.chanceOfAtLeast(promised + 1) < certainty);
-        assertEquals(promised, new FromSeveral(pieces, 1).of(one, doubt).promised(certainty));
+        assertEquals(promised, new FromSeveral(pieces, 1, 1).of(one, doubt).promised(certainty));
     }
 }

@@ -25,7 +25,7 @@ class PortionsMonteCarloTest {
                 drawn[d] += 2 * of(mean + 0.4 * random.nextGaussian(), 0).expectedNumber();
             }
         }
-        agree(drawn, new FromSeveral(24, 2).of(of(5.2, 0.4), 0.02));
+        agree(drawn, new FromSeveral(24, 2, 1).of(of(5.2, 0.4), 0.02));
     }
 
     /** Half its mean is what the piece strays by: it is drawn from the truncated normal by drawing again what is below 0. */
@@ -44,7 +44,7 @@ class PortionsMonteCarloTest {
                 drawn[d] += of(sd * (z - below), 0).expectedNumber();
             }
         }
-        agree(drawn, new FromSeveral(6, 1).of(of(1, 0.5), 0));
+        agree(drawn, new FromSeveral(6, 1, 1).of(of(1, 0.5), 0));
     }
 
     private static void agree(double[] drawn, NumberOfPortions number) {

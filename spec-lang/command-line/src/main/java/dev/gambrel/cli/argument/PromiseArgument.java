@@ -1,8 +1,8 @@
 package dev.gambrel.cli.argument;
 
 import dev.gambrel.cli.verb.WrongUsage;
-import dev.gambrel.yields.portions.Carcasses;
 import dev.gambrel.yields.portions.Promise;
+import dev.gambrel.yields.portions.SeveralCarcasses;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -54,10 +54,10 @@ public final class PromiseArgument {
         int number = Integer.parseInt(matcher.group(2));
         if (certainty == 0) {
             throw new WrongUsage("“" + written + "” promises nothing; say how sure it is to be, such as 95 %.");
-        } else if (number < 1 || number > Carcasses.MOST) {
-            throw new WrongUsage("“" + written + "” is from " + number + " carcasses; from 1 to " + Carcasses.MOST
-                    + " can be worked with.");
+        } else if (number < 1 || number > SeveralCarcasses.MOST) {
+            throw new WrongUsage("“" + written + "” is from " + number + " carcasses; from 1 to "
+                    + SeveralCarcasses.MOST + " can be worked with.");
         }
-        return new Promise(certainty, Carcasses.of(number));
+        return new Promise(certainty, SeveralCarcasses.of(number));
     }
 }
