@@ -54,6 +54,16 @@ final class Listed implements NumberOfPortions {
     }
 
     @Override
+    public long fewest() {
+        return fewest;
+    }
+
+    @Override
+    public long most() {
+        return fewest + chances.length - 1;
+    }
+
+    @Override
     public double chanceOf(long number) {
         long i = number - fewest;
         return 0 <= i && i < chances.length ? chances[(int) i] : 0;

@@ -8,6 +8,18 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 record NearlyNormal(double expected, double deviation) implements NumberOfPortions {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+    /** What lies further out than so many standard deviations is less likely than 1e-18. */
+    private static final double CERTAIN = 9;
+
+    @Override
+    public long fewest() {
+        return (long) Math.max(0, Math.floor(expected - CERTAIN * deviation));
+    }
+
+    @Override
+    public long most() {
+        return (long) Math.ceil(expected + CERTAIN * deviation);
+    }
 
     @Override
     public double chanceOf(long number) {

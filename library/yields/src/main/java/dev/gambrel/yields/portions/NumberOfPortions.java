@@ -21,6 +21,20 @@ public sealed interface NumberOfPortions permits Listed, NearlyNormal {
     double deviation();
 
     /**
+     * The fewest that are likely at all.
+     *
+     * @return a number under which all together are less likely than 1e-18
+     */
+    long fewest();
+
+    /**
+     * The most that are likely at all.
+     *
+     * @return a number over which all together are less likely than 1e-18
+     */
+    long most();
+
+    /**
      * The chance of exactly so many.
      *
      * @param number how many

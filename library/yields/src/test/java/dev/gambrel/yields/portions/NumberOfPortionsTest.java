@@ -44,6 +44,8 @@ class NumberOfPortionsTest {
     @Test
     void both_tails_are_exact() {
         NumberOfPortions one = of(10, 0.25, 0.5).number().orElseThrow();
+        assertEquals(15, one.fewest(), "9 standard deviations below the mean");
+        assertEquals(25, one.most());
         assertEquals(1, one.chanceOfAtLeast(23) / 9.865876450376981e-10, 1e-12);
         assertEquals(1, one.chanceOfAtMost(16) / 9.865876450376981e-10, 1e-12);
         NormalDistribution normal = NormalDistribution.of(10, 0.25);
@@ -60,6 +62,20 @@ class NumberOfPortionsTest {
         assertEquals(0.439401735, ten.chanceOfAtLeast(140), 1e-8);
         assertEquals(134, ten.promised(0.95));
         assertTrue(ten.chanceOfAtLeast(134) >= 0.95 && ten.chanceOfAtLeast(135) < 0.95);
+    }
+
+    /**
+     * A piece that gives one in half of the cases: forty give as many as heads of forty coins. P(X ≥ 15) = 0.9597, P(X ≥ 16) =
+     * 0.9231 (tables of the binomial distribution), and all forty come once in 2^40.
+     */
+    @Test
+    void forty_pieces_that_give_one_or_none_are_binomial() {
+        NumberOfPortions forty = from(40, of(1, 0.05, 1));
+        assertEquals(0.9597, forty.chanceOfAtLeast(15), 5e-5);
+        assertEquals(0.9231, forty.chanceOfAtLeast(16), 5e-5);
+        assertEquals(15, forty.promised(0.95));
+        assertEquals(1, forty.chanceOfAtLeast(40) * Math.pow(2, 40), 1e-12);
+        assertEquals(1, forty.chanceOfAtMost(0) * Math.pow(2, 40), 1e-12);
     }
 
     /** Five carcasses of two alike pieces stray as five pieces of 2 × N do: √2 as far as ten that vary by themselves. */

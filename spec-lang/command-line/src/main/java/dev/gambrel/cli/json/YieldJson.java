@@ -26,6 +26,9 @@ import java.util.OptionalDouble;
 
 /** Expected yields as JSON, unrounded. A spread that is not stated is left out. */
 public final class YieldJson {
+    private static final double RARE = 1e-6;
+    private static final int MOST_NUMBERS = 1000;
+
     private final JsonGenerator json;
     private final double perKilogram;
     private final List<Promise> promises;
@@ -156,10 +159,7 @@ public final class YieldJson {
         json.writeStringField("portion", portion.from().portion().name().text());
         known("expectedNumberFromOne", portion.expectedNumber(), 1);
         if (portion.numberFromOne().isPresent()) {
-            known(
-                    "numberDeviationFromOne",
-                    OptionalDouble.of(portion.numberFromOne().get().deviation()),
-                    1);
+            chances(portion.numberFromOne().get());
         }
         known("expectedNumberFromAll", portion.expectedNumberFromAll(), 1);
         known("chanceOfFewest", portion.chanceOfFewest(), 1);
@@ -177,6 +177,24 @@ public final class YieldJson {
         }
         promised(portion);
         json.writeEndObject();
+    }
+
+    /** Every number that comes once in a million pieces, unless there are too many to tell apart. */
+    private void chances(NumberOfPortions number) throws IOException {
+        known("numberDeviationFromOne", OptionalDouble.of(number.deviation()), 1);
+        if (number.most() - number.fewest() >= MOST_NUMBERS) {
+            return;
+        }
+        json.writeArrayFieldStart("numbersFromOne");
+        for (long n = number.fewest(); n <= number.most(); n++) {
+            if (number.chanceOf(n) >= RARE) {
+                json.writeStartObject();
+                json.writeNumberField("number", n);
+                json.writeNumberField("chance", number.chanceOf(n));
+                json.writeEndObject();
+            }
+        }
+        json.writeEndArray();
     }
 
     /** Only where something is to be promised, so that nothing changes without. */

@@ -120,6 +120,20 @@ class PortionsInPrintTest {
                 out.contains("Each carcass is taken to weigh 22.00 kg; one varies independently of the other."), out);
     }
 
+    /** Seven or more come from half of the loins, and all chances together are certainty. */
+    @Test
+    void json_tells_how_likely_each_number_is() {
+        double sum = 0;
+        double sevenOrMore = 0;
+        for (Object each : (List<?>) portion("chop").get("numbersFromOne")) {
+            double chance = figure((Map<?, ?>) each, "chance");
+            sum += chance;
+            sevenOrMore += figure((Map<?, ?>) each, "number") >= 7 ? chance : 0;
+        }
+        assertEquals(1, sum, 1e-5);
+        assertEquals(0.5, sevenOrMore, 1e-5);
+    }
+
     @Test
     void csv_and_json_tell_the_same_promises() {
         String csv = Run.of("yield", sheet, "--as", "csv", "--promise", "90% from 1 carcass")
