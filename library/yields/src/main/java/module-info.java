@@ -4,9 +4,13 @@ module dev.gambrel.yields {
     requires org.apache.commons.statistics.distribution;
 
     exports dev.gambrel.yields;
+    exports dev.gambrel.yields.batch;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;
     exports dev.gambrel.yields.lean;
+    exports dev.gambrel.yields.packs;
+    exports dev.gambrel.yields.packs.planning;
+    exports dev.gambrel.yields.packs.rule;
     exports dev.gambrel.yields.plan;
     exports dev.gambrel.yields.portions;
     exports dev.gambrel.yields.table;

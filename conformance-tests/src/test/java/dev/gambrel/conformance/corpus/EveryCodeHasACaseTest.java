@@ -15,6 +15,7 @@ import dev.gambrel.diagnostic.Place;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
+import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.nio.file.Path;
 import java.util.List;
@@ -53,7 +54,8 @@ class EveryCodeHasACaseTest {
                 || code instanceof WorkingCode
                 || code instanceof FormatCode
                 || code instanceof MeasurementCode
-                || code instanceof BlendCode;
+                || code instanceof BlendCode
+                || code instanceof PackCode;
     }
 
     private static Stream<List<Diagnostic>> cases(Path temporary) {

@@ -13,6 +13,7 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.yields.estimate.MeasurementCode;
+import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,7 +47,8 @@ class ExplainPagesTest {
                 || code.id().startsWith("G10")
                 || code instanceof FormatCode
                 || code instanceof MeasurementCode
-                || code instanceof BlendCode;
+                || code instanceof BlendCode
+                || code instanceof PackCode;
     }
 
     @ParameterizedTest

@@ -144,6 +144,16 @@ public final class YieldPlan {
     }
 
     /**
+     * The variance of the share of the cut above.
+     *
+     * @param v the part
+     * @return the square of its standard deviation; NaN where that is not stated
+     */
+    public double shareVariance(int v) {
+        return shareVariance[v];
+    }
+
+    /**
      * The mean share of what was weighed.
      *
      * @param v the part

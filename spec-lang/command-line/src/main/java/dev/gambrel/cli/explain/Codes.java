@@ -16,6 +16,7 @@ import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
+import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.util.Comparator;
 import java.util.List;
@@ -47,7 +48,8 @@ public final class Codes {
                         YieldCode.values(),
                         WorkingCode.values(),
                         MeasurementCode.values(),
-                        BlendCode.values())
+                        BlendCode.values(),
+                        PackCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();
