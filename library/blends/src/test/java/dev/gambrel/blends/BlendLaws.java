@@ -151,6 +151,18 @@ class BlendLaws {
         });
     }
 
+    /** With one row of lean beside that of the weight, a best blend splits two tubs at the most. */
+    @Property(tries = 300)
+    void the_cheapest_batch_splits_no_more_than_two_tubs(
+            @ForAll("anyTubs") List<Tub> tubs, @ForAll("percent") int percent) {
+        cheapest(tubs, target(percent, percent)).value().ifPresent(found -> {
+            long split = found.blend().taken().stream()
+                    .filter(each -> each.tub().kilograms() - each.kilograms() > NEAR)
+                    .count();
+            assertTrue(split <= 2, found.toString());
+        });
+    }
+
     /** The dearer the leaner, so that the cheapest blend takes as much of the fatter as the promise lets it. */
     @Property(tries = 300)
     void a_promise_by_cutting_planes_is_that_of_the_one_root(

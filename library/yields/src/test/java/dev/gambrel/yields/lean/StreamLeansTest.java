@@ -20,6 +20,8 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Figures by hand. */
 class StreamLeansTest {
@@ -145,6 +147,40 @@ class StreamLeansTest {
                 found.found() instanceof StreamLean.Found.JudgedApart apart
                         ? apart.one() + " and " + apart.other()
                         : "");
+    }
+
+    /** The dice of the sheet are meant to be 95 % by eye. */
+    @ParameterizedTest
+    @CsvSource({
+        "95, 1, VISUAL, WITHIN",
+        "93, 2, VISUAL, WITHIN",
+        "90, 2, VISUAL, FATTER",
+        "99, 1, VISUAL, LEANER",
+        "95, 1, CHEMICAL, JUDGED_APART",
+        "95, 1, NOT_STATED, JUDGED_APART"
+    })
+    void what_comes_out_is_held_beside_what_is_meant(
+            double percent, double sd, Stream.Judged judged, StreamLean.Against expected) {
+        CutTree tree = hogget(cut("fore", "40"), trim("plate", "20 ± 1", "diced"), rest("bones"));
+        Lean plate = new Lean(new Estimate(percent, new Spread.Stated(sd)), judged);
+        StreamLean diced =
+                StreamLeans.of(yields(tree, "20"), by(Map.of("plate", plate))).get(0);
+        assertEquals(expected, diced.against());
+    }
+
+    @Test
+    void where_no_spread_is_stated_the_means_are_compared() {
+        CutTree tree = hogget(cut("fore", "40"), trim("plate", "20", "diced"), rest("bones"));
+        assertEquals(StreamLean.Against.WITHIN, diced(tree, 95.04).against());
+        assertEquals(StreamLean.Against.LEANER, diced(tree, 95.06).against());
+        assertEquals(
+                StreamLean.Against.CANNOT_SAY,
+                mince(yields(TREE, "20"), row -> Optional.empty()).against());
+    }
+
+    private static StreamLean diced(CutTree tree, double percent) {
+        Lean plate = Lean.of(percent, Stream.Judged.VISUAL);
+        return StreamLeans.of(yields(tree, "20"), by(Map.of("plate", plate))).get(0);
     }
 
     @Test
