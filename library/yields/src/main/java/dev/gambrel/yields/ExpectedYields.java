@@ -6,6 +6,7 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.JointEstimate;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.working.WayUsed;
 import dev.gambrel.yields.working.Worked;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -161,10 +163,22 @@ public final class ExpectedYields {
     }
 
     /**
-     * How two linear figures vary together. What one part gains the others of its cut lose, so parts of one cut mostly vary
-     * against each other; parts of different cuts vary together as far as what they are cut from does.
+     * Several linear figures at once, such as saleable weight, value and cost, and how they vary together. What one part gains
+     * the others of its cut lose, so parts of one cut mostly vary against each other; parts of different cuts vary together as
+     * far as what they are cut from does.
      *
-     * <p>Exact. With it any sum or difference of figures has its spread: Var[aX + bY] = a² Var[X] + b² Var[Y] + 2ab Cov[X, Y].
+     * <p>Exact; one pass over the lines for all figures. The covariance of two is in kilograms squared times the units of both
+     * coefficients, and not stated where the spreads stated do not settle it.
+     *
+     * @param coefficients of each line in each figure, as for {@link #figure}
+     * @return the figures in that order
+     */
+    public JointEstimate figures(List<ToDoubleFunction<YieldRow>> coefficients) {
+        return plan.figures(ofLines(coefficients)).times(kilograms);
+    }
+
+    /**
+     * How two linear figures vary together, as {@link #figures} tells it of several.
      *
      * @param coefficient of each line in the one figure, as for {@link #figure}
      * @param other of each line in the other
@@ -172,8 +186,13 @@ public final class ExpectedYields {
      *     nothing where the spreads stated do not settle it
      */
     public OptionalDouble covariance(ToDoubleFunction<YieldRow> coefficient, ToDoubleFunction<YieldRow> other) {
-        double one = plan.covariance(v -> coefficient.applyAsDouble(row(v)), v -> other.applyAsDouble(row(v)));
-        return Double.isNaN(one) ? OptionalDouble.empty() : OptionalDouble.of(one * kilograms * kilograms);
+        return figures(List.of(coefficient, other)).covariance(0, 1);
+    }
+
+    private List<IntToDoubleFunction> ofLines(List<ToDoubleFunction<YieldRow>> coefficients) {
+        return coefficients.stream()
+                .<IntToDoubleFunction>map(each -> v -> each.applyAsDouble(row(v)))
+                .toList();
     }
 
     /**

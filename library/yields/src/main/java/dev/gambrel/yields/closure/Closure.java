@@ -8,7 +8,7 @@ import java.util.Arrays;
  * <p>The rule in words: parts vary independently, except that what one part gains the others lose. Their covariance C
  * therefore has rows that add up to 0, and keeps every standard deviation that was stated on its diagonal.
  */
-public sealed interface Closure permits ClosedByOne, Conditioned, PartlyStated {
+public sealed interface Closure permits ClosedByOne, Conditioned, InTwoWays, PartlyStated {
     /** How near two figures must be, relative to the larger, to count as equal. */
     double SAME = 1e-12;
 
