@@ -8,6 +8,7 @@ import dev.gambrel.tree.Portion;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.JointEstimate;
 import dev.gambrel.yields.plan.YieldPlan;
+import dev.gambrel.yields.working.Pairs;
 import dev.gambrel.yields.working.WayUsed;
 import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;
@@ -28,13 +29,15 @@ public final class ExpectedYields {
     private final CarcassWeight given;
     private final YieldPlan plan;
     private final Totals totals;
+    private final Pairs pairs;
     private final double kilograms;
 
-    ExpectedYields(Worked worked, CarcassWeight given, YieldPlan plan, Totals totals) {
+    ExpectedYields(Worked worked, CarcassWeight given, YieldPlan plan, Totals totals, Pairs pairs) {
         this.worked = worked;
         this.given = given;
         this.plan = plan;
         this.totals = totals;
+        this.pairs = pairs;
         this.kilograms = given.mass().value();
     }
 
@@ -54,6 +57,15 @@ public final class ExpectedYields {
      */
     public List<WayUsed> ways() {
         return worked.ways();
+    }
+
+    /**
+     * How the two pieces of a pair are taken to vary together.
+     *
+     * @return as the working says
+     */
+    public Pairs pairs() {
+        return pairs;
     }
 
     /**
@@ -118,7 +130,7 @@ public final class ExpectedYields {
     }
 
     private YieldRow row(int index) {
-        return new YieldRow(plan, index, kilograms);
+        return new YieldRow(plan, index, kilograms, pairs);
     }
 
     /**
@@ -189,10 +201,15 @@ public final class ExpectedYields {
         return figures(List.of(coefficient, other)).covariance(0, 1);
     }
 
-    private List<IntToDoubleFunction> ofLines(List<ToDoubleFunction<YieldRow>> coefficients) {
+    List<IntToDoubleFunction> ofLines(List<ToDoubleFunction<YieldRow>> coefficients) {
         return coefficients.stream()
                 .<IntToDoubleFunction>map(each -> v -> each.applyAsDouble(row(v)))
                 .toList();
+    }
+
+    /** What these carcasses give together, of which this is one of mean weight. */
+    CombinedYields combined(Carcasses carcasses, Doubt doubt) {
+        return new CombinedYields(this, plan, carcasses, doubt);
     }
 
     /**

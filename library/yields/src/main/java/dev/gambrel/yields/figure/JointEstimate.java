@@ -45,6 +45,17 @@ public final class JointEstimate {
     }
 
     /**
+     * A figure by itself.
+     *
+     * @param figure mean and spread
+     * @return the one figure
+     */
+    public static JointEstimate of(Estimate figure) {
+        return new JointEstimate(
+                new double[] {figure.mean()}, new double[][] {{figure.spread().variance()}});
+    }
+
+    /**
      * How many figures there are.
      *
      * @return their number
@@ -196,6 +207,22 @@ public final class JointEstimate {
             }
         }
         return new JointEstimate(means, result);
+    }
+
+    /**
+     * The same figures when they vary in one way more, which knows nothing of the first: covariances add up.
+     *
+     * @param other as many figures, whose means are not read
+     * @return the figures varying in both ways
+     */
+    public JointEstimate alsoVarying(JointEstimate other) {
+        double[][] both = new double[mean.length][mean.length];
+        for (int i = 0; i < mean.length; i++) {
+            for (int j = 0; j < mean.length; j++) {
+                both[i][j] = covariance[i][j] + other.covariance[i][j];
+            }
+        }
+        return new JointEstimate(mean, both);
     }
 
     /**
