@@ -3,7 +3,7 @@ package dev.gambrel.conformance.corpus;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.cli.Codes;
+import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.format.FormatCode;

@@ -3,7 +3,7 @@ package dev.gambrel.conformance.corpus;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.cli.Codes;
+import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.diagnostic.Code;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 /** The page about one kind of finding, in its parts. */
 record ExplainPage(String text) {
     static ExplainPage of(Code code) {
-        try (InputStream in = Codes.class.getResourceAsStream("explain/" + code.id() + ".md")) {
+        try (InputStream in = Codes.class.getResourceAsStream(code.id() + ".md")) {
             assertNotNull(in, code.id() + " has no page");
             return new ExplainPage(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException broken) {

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.cli.Codes;
+import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.Compilation;
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.compiler.format.FormatCode;

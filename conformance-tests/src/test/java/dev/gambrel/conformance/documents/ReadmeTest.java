@@ -3,9 +3,9 @@ package dev.gambrel.conformance.documents;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.gambrel.cli.ExitStatus;
 import dev.gambrel.cli.Gambrel;
-import dev.gambrel.cli.Terminal;
+import dev.gambrel.cli.terminal.ExitStatus;
+import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.conformance.documents.Documents.Block;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

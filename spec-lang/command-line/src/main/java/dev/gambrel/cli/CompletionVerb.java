@@ -1,5 +1,8 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.cli.terminal.ExitStatus;
+import dev.gambrel.cli.terminal.Terminal;
+import dev.gambrel.cli.verb.Verb;
 import picocli.AutoComplete;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;

@@ -1,5 +1,9 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.cli.terminal.ExitStatus;
+import dev.gambrel.cli.terminal.Terminal;
+import dev.gambrel.cli.verb.Verb;
+import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.diagnostic.Visible;
 import java.io.Console;
 import java.io.FileDescriptor;

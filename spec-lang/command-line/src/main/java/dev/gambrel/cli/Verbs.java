@@ -1,5 +1,14 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.cli.catalogue.CatalogueVerb;
+import dev.gambrel.cli.check.CheckVerb;
+import dev.gambrel.cli.estimate.EstimateVerb;
+import dev.gambrel.cli.explain.ExplainVerb;
+import dev.gambrel.cli.format.FormatVerb;
+import dev.gambrel.cli.origin.OriginVerb;
+import dev.gambrel.cli.tree.TreeVerb;
+import dev.gambrel.cli.verb.Verb;
+import dev.gambrel.cli.yield.YieldVerb;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;

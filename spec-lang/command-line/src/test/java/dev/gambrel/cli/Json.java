@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Map;
 
 /** JSON as maps, lists, strings, decimals and truth values; whatever is not one whole JSON value is refused. */
-final class Json {
+public final class Json {
     private Json() {}
 
-    static Object parse(String text) {
+    public static Object parse(String text) {
         try (JsonParser parser = new JsonFactory().createParser(text)) {
             parser.enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION);
             parser.nextToken();

@@ -1,5 +1,7 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.cli.terminal.ExitStatus;
+import dev.gambrel.cli.terminal.Terminal;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -10,9 +12,9 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** One run of the program with what it printed. */
-record Run(ExitStatus status, String out, String err) {
+public record Run(ExitStatus status, String out, String err) {
     /** A hogget that needs no catalogue; its shares close. */
-    static final String HOGGET = """
+    public static final String HOGGET = """
             language 1
             species sheep
             specification "Marram hogget" revision 3 for sheep
@@ -23,16 +25,16 @@ record Run(ExitStatus status, String out, String err) {
             rest -> mince
             """;
 
-    static Run of(String... args) {
+    public static Run of(String... args) {
         return of(false, new byte[0], args);
     }
 
-    static Run inColour(String... args) {
+    public static Run inColour(String... args) {
         return of(true, new byte[0], args);
     }
 
     /** With something handed to the program. */
-    static Run reading(String handed, String... args) {
+    public static Run reading(String handed, String... args) {
         return of(false, handed.getBytes(StandardCharsets.UTF_8), args);
     }
 
@@ -50,7 +52,7 @@ record Run(ExitStatus status, String out, String err) {
         return new PrintStream(bytes, false, StandardCharsets.UTF_8);
     }
 
-    static String write(Path folder, String name, String text) {
+    public static String write(Path folder, String name, String text) {
         try {
             return Files.writeString(folder.resolve(name), text).toString();
         } catch (IOException full) {

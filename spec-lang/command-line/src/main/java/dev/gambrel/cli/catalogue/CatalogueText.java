@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The list of species, and one species as a tree of its pieces. */
-public final class CatalogueText {
+final class CatalogueText {
     private static final String ROW = "%-14s%8s%10s%16s%10s%n";
 
     private CatalogueText() {}

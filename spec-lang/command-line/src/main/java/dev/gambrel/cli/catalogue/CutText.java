@@ -16,7 +16,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** One cut of the catalogue, told as one cutter tells another: where it sits, what is in it, what print says. */
-public final class CutText {
+final class CutText {
     private static final String LABELLED = "  %-34s%s";
 
     private final CatalogueSpecies species;

@@ -1,2 +1,2 @@
-/** The catalogue in print. */
+/** {@code gambrel catalogue}: shows the species that come with the program. */
 package dev.gambrel.cli.catalogue;

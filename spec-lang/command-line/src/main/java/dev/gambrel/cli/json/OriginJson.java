@@ -1,8 +1,8 @@
 package dev.gambrel.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import dev.gambrel.cli.origin.OriginSection;
-import dev.gambrel.cli.origin.StatedValue;
+import dev.gambrel.cli.origin.report.OriginSection;
+import dev.gambrel.cli.origin.report.StatedValue;
 import dev.gambrel.compiler.origin.Origin;
 import dev.gambrel.tree.Source;
 import java.io.IOException;

@@ -1,5 +1,7 @@
 package dev.gambrel.cli.origin;
 
+import dev.gambrel.cli.origin.report.OriginSection;
+import dev.gambrel.cli.origin.report.StatedValue;
 import dev.gambrel.compiler.origin.Origin;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.tree.Source;
@@ -7,7 +9,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /** Origins as lines of text for people: what, where, and as written; below a figure what it rests on, in full. */
-public final class OriginText {
+final class OriginText {
     private OriginText() {}
 
     /**

@@ -1,2 +1,2 @@
-/** Where the values of a specification come from, part by part, in words and in JSON. */
+/** {@code gambrel origin}: says where the values of a specification come from. */
 package dev.gambrel.cli.origin;

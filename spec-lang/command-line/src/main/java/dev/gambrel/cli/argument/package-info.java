@@ -1,0 +1,2 @@
+/** What several verbs take on the command line. */
+package dev.gambrel.cli.argument;

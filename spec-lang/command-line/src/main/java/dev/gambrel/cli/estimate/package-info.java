@@ -1,0 +1,2 @@
+/** {@code gambrel estimate}: works out equations for what was measured. */
+package dev.gambrel.cli.estimate;

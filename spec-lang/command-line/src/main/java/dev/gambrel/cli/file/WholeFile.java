@@ -1,0 +1,80 @@
+package dev.gambrel.cli.file;
+
+import dev.gambrel.cli.terminal.ExitStatus;
+import dev.gambrel.cli.terminal.Terminal;
+import dev.gambrel.diagnostic.Visible;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+
+/**
+ * Writes a file whole or not at all: under its final name there is never half of it. A link is followed and stays a
+ * link; who may read and write a file that was there stays as it was. What is not a regular file, or may not be written,
+ * is left alone, and no folder is made.
+ */
+public final class WholeFile {
+    private WholeFile() {}
+
+    /**
+     * Writes a file.
+     *
+     * @param file where
+     * @param text what shall stand in it, as UTF-8
+     * @return whether it was written
+     */
+    public static boolean write(Path file, String text) {
+        try {
+            Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+            Path folder = target.getParent();
+            boolean mayReplace = Files.isRegularFile(target) && Files.isWritable(target);
+            if (folder == null || Files.exists(target) && !mayReplace) {
+                return false;
+            }
+            Path half = folder.resolve("." + target.getFileName() + ".part");
+            Files.createFile(half);
+            try {
+                keepReaders(half, target);
+                Files.write(half, text.getBytes(StandardCharsets.UTF_8));
+                Files.move(half, target, StandardCopyOption.ATOMIC_MOVE);
+                return true;
+            } finally {
+                Files.deleteIfExists(half);
+            }
+        } catch (IOException cannotWrite) {
+            return false;
+        }
+    }
+
+    /** Before its first byte is written, who may read it is whoever may read what it replaces. */
+    private static void keepReaders(Path half, Path target) throws IOException {
+        PosixFileAttributeView old = Files.getFileAttributeView(target, PosixFileAttributeView.class);
+        if (old != null && Files.exists(target)) {
+            Files.setPosixFilePermissions(half, old.readAttributes().permissions());
+        }
+    }
+
+    /**
+     * Says that a file could not be written.
+     *
+     * @param file its name as written on the command line
+     * @param terminal where it is said
+     * @return how the program ends
+     */
+    public static ExitStatus couldNot(String file, Terminal terminal) {
+        terminal.err().println("The file " + Visible.text(file) + " cannot be written.");
+        terminal.err().println("→ Look whether its folder is there, and who may write in it.");
+        return ExitStatus.COULD_NOT;
+    }
+
+    /** Whether two names are of one file that is there. */
+    static boolean isSame(Path one, Path other) {
+        try {
+            return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+        } catch (IOException cannotTell) {
+            return false;
+        }
+    }
+}

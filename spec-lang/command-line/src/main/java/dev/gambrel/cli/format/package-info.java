@@ -1,0 +1,2 @@
+/** {@code gambrel format}: lays specifications out. */
+package dev.gambrel.cli.format;

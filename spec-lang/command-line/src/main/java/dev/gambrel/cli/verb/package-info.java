@@ -1,0 +1,2 @@
+/** What a verb is. */
+package dev.gambrel.cli.verb;

@@ -1,0 +1,2 @@
+/** {@code gambrel yield}: says what a carcass should give. */
+package dev.gambrel.cli.yield;
