@@ -65,7 +65,8 @@ class WeightSlipsTest {
     }
 
     private static CutTree tree(String band) {
-        return sheet(Sheets.hogget("cut leg 33 %, two per carcass\nrest -> mince\n").replace("20 kg to 24 kg", band));
+        return sheet(
+                Sheets.hogget("cut leg 33 %, two per carcass\nrest -> mince\n").replace("20 kg to 24 kg", band));
     }
 
     private static CutTree sheet(String sheet) {

@@ -14,6 +14,7 @@ import dev.gambrel.yields.figure.Interval;
 import dev.gambrel.yields.figure.Spread;
 import dev.gambrel.yields.portions.MuscleArea;
 import dev.gambrel.yields.portions.PortionYield;
+import dev.gambrel.yields.working.Pairs;
 import dev.gambrel.yields.working.WayUsed;
 import java.io.IOException;
 import java.util.Locale;
@@ -51,6 +52,9 @@ public final class YieldJson {
         json.writeStringField("unit", unit);
         json.writeStringField("basis", yields.given().basis().words());
         json.writeStringField("weighed", yields.given().mass().toString());
+        if (!yields.pairs().equals(Pairs.ALIKE)) {
+            json.writeNumberField("correlationOfPairs", yields.pairs().correlation());
+        }
         ways(yields);
         json.writeArrayFieldStart("parts");
         for (YieldRow row : yields.rows()) {
@@ -90,7 +94,7 @@ public final class YieldJson {
         json.writeEndArray();
     }
 
-    private void pieces(double pieces) throws IOException {
+    static void pieces(JsonGenerator json, double pieces) throws IOException {
         if (pieces == Math.rint(pieces)) {
             json.writeNumberField("pieces", (int) pieces);
         } else {
@@ -107,7 +111,7 @@ public final class YieldJson {
             json.writeString(name.text());
         }
         json.writeEndArray();
-        pieces(row.pieces());
+        pieces(json, row.pieces());
         weight("allPieces", row.allPieces());
         weight("onePiece", row.onePiece());
         if (row.percentOfCutAbove().isPresent()) {
@@ -122,7 +126,7 @@ public final class YieldJson {
         json.writeEndObject();
     }
 
-    private static String home(Home home) {
+    static String home(Home home) {
         return home instanceof Home.ToStream to ? to.stream().text() : "product";
     }
 
