@@ -35,9 +35,13 @@ public final class JointEstimate {
             throw new IllegalArgumentException(means.length + " figures have as many covariances each");
         }
         for (int i = 0; i < copy.length; i++) {
-            for (int j = 0; j <= i; j++) {
-                if (Double.compare(copy[i][j], copy[j][i]) != 0 || copy[i][i] < 0) {
-                    throw new IllegalArgumentException("no covariance: figures " + i + " and " + j);
+            if (copy[i][i] < 0) {
+                throw new IllegalArgumentException("figure " + i + " has the variance " + copy[i][i]);
+            }
+            for (int j = 0; j < i; j++) {
+                if (Double.compare(copy[i][j], copy[j][i]) != 0) {
+                    throw new IllegalArgumentException(
+                            "figures " + i + " and " + j + " vary together by " + copy[i][j] + " and by " + copy[j][i]);
                 }
             }
         }
@@ -235,5 +239,22 @@ public final class JointEstimate {
      */
     public Ratio ratio(int over, int under) {
         return new Ratio(figure(over), figure(under), covariance[over][under]);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof JointEstimate joint
+                && Arrays.equals(mean, joint.mean)
+                && Arrays.deepEquals(covariance, joint.covariance);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(mean) + Arrays.deepHashCode(covariance);
+    }
+
+    @Override
+    public String toString() {
+        return "means " + Arrays.toString(mean) + ", covariances " + Arrays.deepToString(covariance);
     }
 }
