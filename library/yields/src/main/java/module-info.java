@@ -4,6 +4,7 @@ module dev.gambrel.yields {
     requires org.apache.commons.statistics.distribution;
 
     exports dev.gambrel.yields;
+    exports dev.gambrel.yields.batch;
     exports dev.gambrel.yields.composition;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;

@@ -6,8 +6,8 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Home;
+import dev.gambrel.yields.CarcassLot;
 import dev.gambrel.yields.CarcassWeight;
-import dev.gambrel.yields.Carcasses;
 import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.Yields;
@@ -35,7 +35,7 @@ public final class FortyCarcasses {
     static String report(CutTree tree) {
         CarcassWeight each = new CarcassWeight(Quantity.of("22", Unit.KILOGRAM), Basis.COLD);
         CombinedFigures figures = Yields.of(tree)
-                .forCarcasses(Carcasses.alike(40, each), Doubt.fromTests(12))
+                .forCarcasses(CarcassLot.alike(40, each), Doubt.fromTests(12))
                 .orElseThrow()
                 .figures(List.of(row -> isProduct(row) ? 1 : 0, FortyCarcasses::price));
         return line("products, kg", figures.figure(0))

@@ -9,8 +9,8 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.yields.CarcassLot;
 import dev.gambrel.yields.CarcassWeight;
-import dev.gambrel.yields.Carcasses;
 import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.Yields;
 import java.util.List;
@@ -54,7 +54,7 @@ class WeightSlipsTest {
                 rest -> mince
                 """));
         var found = Yields.of(tree)
-                .forCarcasses(Carcasses.weighed(List.of(cold("24"), cold("21"))), Doubt.NOT_SAID)
+                .forCarcasses(CarcassLot.weighed(List.of(cold("24"), cold("21"))), Doubt.NOT_SAID)
                 .diagnostics();
         assertEquals("G1006", Corpus.codes(found));
         Corpus.hold(Corpus.report(found), Corpus.folder("weights").resolve("carcasses_worked_apart.expected"));

@@ -10,13 +10,16 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** Which bases lead to the specification's by its named losses, and by which. */
-final class BasisChains {
+public final class BasisChains {
     private BasisChains() {}
 
     /**
      * For each basis the shortest chain of steps, the one declared first of equals; no steps for the specification's own.
+     *
+     * @param carcass the carcass of a specification
+     * @return the losses in turn, by the basis that they begin with; a basis from which none lead is left out
      */
-    static Map<Basis, List<BasisStep>> of(Carcass carcass) {
+    public static Map<Basis, List<BasisStep>> of(Carcass carcass) {
         Map<Basis, List<BasisStep>> reached = new EnumMap<>(Basis.class);
         reached.put(carcass.basis(), List.of());
         for (int length = 0; length < Basis.values().length; length++) {

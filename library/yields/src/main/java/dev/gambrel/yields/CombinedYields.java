@@ -33,7 +33,7 @@ import java.util.function.ToDoubleFunction;
  * <p>Immutable; safe between threads.
  */
 public final class CombinedYields {
-    private final Carcasses carcasses;
+    private final CarcassLot lot;
     private final Doubt doubt;
     private final ExpectedYields ofOne;
     private final Variation stated;
@@ -55,8 +55,8 @@ public final class CombinedYields {
      */
     public record StreamTotal(Stream stream, CombinedEstimate weight) {}
 
-    CombinedYields(ExpectedYields ofOne, YieldPlan plan, Carcasses carcasses, Doubt doubt) {
-        this.carcasses = carcasses;
+    CombinedYields(ExpectedYields ofOne, YieldPlan plan, CarcassLot lot, Doubt doubt) {
+        this.lot = lot;
         this.doubt = doubt;
         this.ofOne = ofOne;
         YieldPlan alone = plan.varying(v -> doubted(plan, v, doubt));
@@ -67,7 +67,7 @@ public final class CombinedYields {
 
     /** The standard error of the mean share of a line, as a part of 1. */
     private static double doubted(YieldPlan plan, int v, Doubt doubt) {
-        double deviation = plan.shareDeviation(v);
+        double deviation = Math.sqrt(plan.shareVariance(v));
         if (deviation == 0 || doubt instanceof Doubt.None) {
             return 0;
         }
@@ -84,8 +84,8 @@ public final class CombinedYields {
      *
      * @return as they were given
      */
-    public Carcasses carcasses() {
-        return carcasses;
+    public CarcassLot lot() {
+        return lot;
     }
 
     /**
@@ -185,7 +185,7 @@ public final class CombinedYields {
 
     private CombinedFigures combined(JointEstimate statedOnly, JointEstimate doubtsOnly, JointEstimate inBoth) {
         int figures = statedOnly.size();
-        double all = carcasses.kilograms().mean();
+        double all = lot.kilograms().mean();
         double[] means = new double[figures];
         double[][] between = new double[figures][figures];
         for (int i = 0; i < figures; i++) {
@@ -196,8 +196,8 @@ public final class CombinedYields {
                         .covariance(i, j)
                         .orElse(Double.NaN);
                 double square = statedOnly.mean(i) * statedOnly.mean(j);
-                double sum = times(carcasses.squares(), ofOneCarcass - doubted)
-                        + times(carcasses.variance(), ofOneCarcass + square);
+                double sum =
+                        times(lot.squares(), ofOneCarcass - doubted) + times(lot.variance(), ofOneCarcass + square);
                 between[i][j] = i == j ? Math.max(0, sum) : sum;
             }
         }

@@ -208,8 +208,8 @@ public final class ExpectedYields {
     }
 
     /** What these carcasses give together, of which this is one of mean weight. */
-    CombinedYields combined(Carcasses carcasses, Doubt doubt) {
-        return new CombinedYields(this, plan, carcasses, doubt);
+    CombinedYields combined(CarcassLot lot, Doubt doubt) {
+        return new CombinedYields(this, plan, lot, doubt);
     }
 
     /**

@@ -161,7 +161,7 @@ public final class Yields {
     /**
      * What several carcasses should give together.
      *
-     * @param carcasses their weights, on the specification's basis or on one from which the named losses lead to it
+     * @param lot the carcasses and their weights, on the specification's basis or on one from which the named losses lead to it
      * @param doubt how sure the mean shares are
      * @return the yields, with a warning for the lightest and the heaviest carcass if they are outside the weight band; or an
      *     error as {@link #forCarcass(CarcassWeight)} has it, or {@link YieldCode#WORKED_APART} where carcasses of different
@@ -169,36 +169,36 @@ public final class Yields {
      * @throws IllegalArgumentException if in a cut where no part takes what is left one part's doubt exceeds the sum of the
      *     others
      */
-    public Result<CombinedYields> forCarcasses(Carcasses carcasses, Doubt doubt) {
-        return forCarcasses(carcasses, Measurements.NONE, doubt);
+    public Result<CombinedYields> forCarcasses(CarcassLot lot, Doubt doubt) {
+        return forCarcasses(lot, Measurements.NONE, doubt);
     }
 
     /**
      * What several carcasses should give together on each of which the same was measured.
      *
-     * @param carcasses their weights, on the specification's basis or on one from which the named losses lead to it
+     * @param lot the carcasses and their weights, on the specification's basis or on one from which the named losses lead to it
      * @param measured what else was measured on each
      * @param doubt how sure the mean shares are
-     * @return as {@link #forCarcasses(Carcasses, Doubt)}, or an error as {@link #forCarcass(CarcassWeight, Measurements)} has it
+     * @return as {@link #forCarcasses(CarcassLot, Doubt)}, or an error as {@link #forCarcass(CarcassWeight, Measurements)} has it
      * @throws IllegalArgumentException if in a cut where no part takes what is left one part's doubt exceeds the sum of the
      *     others
      */
-    public Result<CombinedYields> forCarcasses(Carcasses carcasses, Measurements measured, Doubt doubt) {
-        CarcassWeight lightest = carcasses.lightest();
-        CarcassWeight heaviest = carcasses.heaviest();
+    public Result<CombinedYields> forCarcasses(CarcassLot lot, Measurements measured, Doubt doubt) {
+        CarcassWeight lightest = lot.lightest();
+        CarcassWeight heaviest = lot.heaviest();
         boolean isOneWeight = lightest.mass().compareTo(heaviest.mass()) == 0;
         if (!isOneWeight && (estimated || WaysOfWorking.askForWeights(tree))) {
             return Result.failed(List.of(WeightCheck.workedApart(lightest, heaviest)));
         }
-        Result<ExpectedYields> ofMean = forCarcass(carcasses.mean(), measured);
+        Result<ExpectedYields> ofMean = forCarcass(lot.mean(), measured);
         if (isOneWeight || ofMean.value().isEmpty()) {
-            return new Result<>(ofMean.value().map(one -> one.combined(carcasses, doubt)), ofMean.diagnostics());
+            return new Result<>(ofMean.value().map(one -> one.combined(lot, doubt)), ofMean.diagnostics());
         }
         List<Diagnostic> found = new ArrayList<>(forCarcass(lightest, measured).diagnostics());
         found.addAll(forCarcass(heaviest, measured).diagnostics());
         return Result.hasError(found)
                 ? Result.failed(found)
-                : Result.of(ofMean.orElseThrow().combined(carcasses, doubt), found);
+                : Result.of(ofMean.orElseThrow().combined(lot, doubt), found);
     }
 
     /**

@@ -29,12 +29,12 @@ class CombinedYieldsTest {
     private static final CutTree LEG = hogget(
             cut("leg", "33 ± 0.9", cut("topside", "20 ± 1"), rest("mince")), cut("loin", "20 ± 0.5"), rest("mince"));
 
-    private static CombinedYields of(Carcasses carcasses, Doubt doubt) {
+    private static CombinedYields of(CarcassLot carcasses, Doubt doubt) {
         return Yields.of(LEG).forCarcasses(carcasses, doubt).orElseThrow();
     }
 
-    private static Carcasses alike(int number) {
-        return Carcasses.alike(number, kilograms("20", Basis.COLD));
+    private static CarcassLot alike(int number) {
+        return CarcassLot.alike(number, kilograms("20", Basis.COLD));
     }
 
     private static CombinedEstimate weight(CombinedYields yields, String line) {
@@ -67,7 +67,7 @@ class CombinedYieldsTest {
         double doubt = product(leg / 4, topside / 4);
         double both = product(1.25 * leg, 1.25 * topside);
         CombinedEstimate found =
-                weight(of(Carcasses.alike(2, kilograms("1", Basis.COLD)), Doubt.fromTests(4)), "topside");
+                weight(of(CarcassLot.alike(2, kilograms("1", Basis.COLD)), Doubt.fromTests(4)), "topside");
         assertEquals(2 * 0.33 * 0.20, found.mean(), 1e-12);
         assertEquals(2 * (both - doubt), found.between().variance(), 1e-15);
         assertEquals(4 * doubt, found.doubt().variance(), 1e-15);
@@ -120,7 +120,7 @@ class CombinedYieldsTest {
     void heavy_carcasses_count_for_more() {
         List<CarcassWeight> weights =
                 List.of(kilograms("18", Basis.COLD), kilograms("20", Basis.COLD), kilograms("25", Basis.COLD));
-        CombinedEstimate leg = weight(of(Carcasses.weighed(weights), Doubt.NONE), "leg");
+        CombinedEstimate leg = weight(of(CarcassLot.weighed(weights), Doubt.NONE), "leg");
         assertEquals(63 * 0.33, leg.mean(), 1e-12);
         assertEquals(0.009 * Math.sqrt(1349), sdOf(leg.between()), 1e-12);
     }
@@ -129,17 +129,17 @@ class CombinedYieldsTest {
     @Test
     void carcasses_that_are_not_weighed_yet_stray_by_their_weight_too() {
         Expected each = new Expected.PlusMinus(Quantity.of("22", Unit.KILOGRAM), Quantity.of("1.5", Unit.KILOGRAM));
-        CombinedEstimate leg = weight(of(Carcasses.expected(9, each, Basis.COLD), Doubt.NONE), "leg");
+        CombinedEstimate leg = weight(of(CarcassLot.expected(9, each, Basis.COLD), Doubt.NONE), "leg");
         double ofOne = 22 * 22 * 0.009 * 0.009 + 1.5 * 1.5 * 0.009 * 0.009 + 1.5 * 1.5 * 0.33 * 0.33;
         assertEquals(3 * Math.sqrt(ofOne), sdOf(leg.between()), 1e-12);
-        CombinedYields all = of(Carcasses.expected(9, each, Basis.COLD), Doubt.NONE);
-        assertEquals(4.5, sd(all.carcasses().kilograms()), 1e-12);
+        CombinedYields all = of(CarcassLot.expected(9, each, Basis.COLD), Doubt.NONE);
+        assertEquals(4.5, sd(all.lot().kilograms()), 1e-12);
     }
 
     @Test
     void a_weight_that_is_expected_without_a_spread_leaves_all_spreads_open_but_that_of_nothing() {
         Expected each = new Expected.Mean(Quantity.of("22", Unit.KILOGRAM));
-        CombinedYields all = of(Carcasses.expected(9, each, Basis.COLD), Doubt.NONE);
+        CombinedYields all = of(CarcassLot.expected(9, each, Basis.COLD), Doubt.NONE);
         assertEquals(Spread.NOT_STATED, weight(all, "leg").between());
         assertEquals(Spread.NONE, all.total(Outcome.WASTE).between());
     }
@@ -173,7 +173,7 @@ class CombinedYieldsTest {
     @Test
     void carcasses_outside_the_band_are_told_of() {
         List<CarcassWeight> weights = List.of(kilograms("18", Basis.COLD), kilograms("22", Basis.COLD));
-        var found = Yields.of(LEG).forCarcasses(Carcasses.weighed(weights), Doubt.NONE);
+        var found = Yields.of(LEG).forCarcasses(CarcassLot.weighed(weights), Doubt.NONE);
         assertEquals(
                 List.of(YieldCode.OUTSIDE_BAND),
                 found.diagnostics().stream().map(d -> d.code()).toList());
@@ -183,10 +183,10 @@ class CombinedYieldsTest {
     @Test
     void no_carcasses_or_carcasses_on_two_bases_are_refused() {
         CarcassWeight cold = kilograms("20", Basis.COLD);
-        assertThrows(IllegalArgumentException.class, () -> Carcasses.alike(0, cold));
-        assertThrows(IllegalArgumentException.class, () -> Carcasses.weighed(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> CarcassLot.alike(0, cold));
+        assertThrows(IllegalArgumentException.class, () -> CarcassLot.weighed(List.of()));
         assertThrows(
-                IllegalArgumentException.class, () -> Carcasses.weighed(List.of(cold, kilograms("20", Basis.WARM))));
+                IllegalArgumentException.class, () -> CarcassLot.weighed(List.of(cold, kilograms("20", Basis.WARM))));
         assertThrows(IllegalArgumentException.class, () -> Doubt.fromTests(0));
         assertThrows(IllegalArgumentException.class, () -> new Doubt.OfParts(Map.of(TreePath.ROOT, -0.1)));
     }

@@ -189,7 +189,7 @@ class FigureLaws {
 
     private static CombinedYields alike(CutTree tree, int number, Doubt doubt) {
         return Yields.of(tree)
-                .forCarcasses(Carcasses.alike(number, Sheet.kilograms("20", Basis.COLD)), doubt)
+                .forCarcasses(CarcassLot.alike(number, Sheet.kilograms("20", Basis.COLD)), doubt)
                 .orElseThrow();
     }
 }

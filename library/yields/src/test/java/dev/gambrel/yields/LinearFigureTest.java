@@ -43,7 +43,7 @@ class LinearFigureTest {
         assertEquals(1.21164754, sd(weight), 1e-7);
         Expected expected = new Expected.PlusMinus(Quantity.of("22", Unit.KILOGRAM), Quantity.of("1.5", Unit.KILOGRAM));
         CombinedEstimate ofOne = Yields.of(SIDES)
-                .forCarcasses(Carcasses.expected(1, expected, Basis.COLD), Doubt.NONE)
+                .forCarcasses(CarcassLot.expected(1, expected, Basis.COLD), Doubt.NONE)
                 .orElseThrow()
                 .figure(row -> SALEABLE.getOrDefault(row.name(), 0.0));
         assertEquals(17.76984000, ofOne.mean(), 1e-7);

@@ -84,7 +84,7 @@ class MonteCarloTest {
     void carcasses_cut_by_shares_from_three_tests_agree_with_draws() {
         List<CarcassWeight> weights = List.of(cold("18"), cold("22"), cold("24"), cold("21.5"), cold("20"));
         CombinedYields yields = Yields.of(TREE)
-                .forCarcasses(Carcasses.weighed(weights), Doubt.fromTests(3))
+                .forCarcasses(CarcassLot.weighed(weights), Doubt.fromTests(3))
                 .orElseThrow();
         DrawnTree tree = DrawnTree.of(yields.ofOne().weighed(), FIGURES);
         DrawnFigures.assertAgree(yields.figures(FIGURES).whole(), 100_000, () -> {
@@ -102,7 +102,7 @@ class MonteCarloTest {
     void carcasses_of_uncertain_weight_agree_with_draws() {
         Expected each = new Expected.PlusMinus(Quantity.of("22", Unit.KILOGRAM), Quantity.of("1.5", Unit.KILOGRAM));
         CombinedYields yields = Yields.of(TREE)
-                .forCarcasses(Carcasses.expected(4, each, Basis.COLD), Doubt.fromTests(2))
+                .forCarcasses(CarcassLot.expected(4, each, Basis.COLD), Doubt.fromTests(2))
                 .orElseThrow();
         DrawnTree tree = DrawnTree.of(yields.ofOne().weighed(), FIGURES);
         DrawnFigures.assertAgree(yields.figures(FIGURES).whole(), 100_000, () -> {

@@ -57,7 +57,7 @@ public final class EstimatedTree {
      */
     public static Result<CutTree> of(CutTree tree, Measurements given) {
         EstimatedTree working = new EstimatedTree(Estimator.of(tree), given);
-        List<Part> parts = working.parts(tree.parts());
+        List<Part> parts = new OtherShares(working::share).parts(tree.parts());
         if (Result.hasError(working.found)) {
             return Result.failed(working.found);
         }
@@ -66,36 +66,6 @@ public final class EstimatedTree {
                 .filter(finding -> finding.severity() == Severity.ERROR)
                 .forEach(working.found::add);
         return Result.hasError(working.found) ? Result.failed(working.found) : Result.of(settled, working.found);
-    }
-
-    private List<Part> parts(List<Part> parts) {
-        return parts.stream().map(this::part).toList();
-    }
-
-    private Part part(Part part) {
-        if (part instanceof Cut cut) {
-            return cut(cut);
-        } else if (part instanceof Way way) {
-            return new Way(cut(way.work()), way.choice());
-        }
-        Share share = share(part.share());
-        if (part instanceof Part.Bone bone) {
-            return new Part.Bone(bone.name(), bone.bones(), share, bone.home(), bone.after());
-        } else if (part instanceof Part.Trim trim) {
-            return new Part.Trim(trim.name(), trim.rule(), share, trim.home(), trim.after());
-        }
-        return part instanceof Part.Loss loss ? new Part.Loss(loss.name(), share) : part;
-    }
-
-    private Cut cut(Cut cut) {
-        return new Cut(
-                cut.name(),
-                cut.pieces(),
-                share(cut.share()),
-                cut.description(),
-                parts(cut.parts()),
-                cut.home(),
-                cut.portions());
     }
 
     private Share share(Share share) {

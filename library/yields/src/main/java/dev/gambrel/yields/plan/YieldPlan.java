@@ -179,13 +179,13 @@ public final class YieldPlan {
     }
 
     /**
-     * How far a share of the cut above strays.
+     * The variance of the share of the cut above.
      *
      * @param v the part
-     * @return one standard deviation as a part of 1, NaN where not stated; 0 for what was weighed
+     * @return the square of its standard deviation; NaN where that is not stated
      */
-    public double shareDeviation(int v) {
-        return Math.sqrt(shareVariance[v]);
+    public double shareVariance(int v) {
+        return shareVariance[v];
     }
 
     /**

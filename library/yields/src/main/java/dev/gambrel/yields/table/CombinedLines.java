@@ -34,7 +34,7 @@ final class CombinedLines {
     }
 
     private void add(YieldRow row, long printed) {
-        String pieces = Figures.number(row.pieces() * yields.carcasses().number());
+        String pieces = Figures.number(row.pieces() * yields.lot().number());
         String goesTo = PartLines.goesTo(row);
         lines.add(yields.allPieces(row)
                 .map(weight -> new CombinedLine(

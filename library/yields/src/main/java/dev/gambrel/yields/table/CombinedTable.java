@@ -1,7 +1,7 @@
 package dev.gambrel.yields.table;
 
 import dev.gambrel.quantity.Unit;
-import dev.gambrel.yields.Carcasses;
+import dev.gambrel.yields.CarcassLot;
 import dev.gambrel.yields.CombinedYields;
 import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.ExpectedYields;
@@ -77,20 +77,20 @@ public final class CombinedTable {
     }
 
     private String weighed() {
-        Carcasses carcasses = yields.carcasses();
+        CarcassLot lot = yields.lot();
         String unit = " " + figures.unit().symbol();
-        String number = carcasses.number() == 1 ? "1 carcass" : carcasses.number() + " carcasses";
-        String each = figures.shown(carcasses.mean().mass().value()) + unit;
-        String all = figures.shown(carcasses.kilograms().mean()) + unit;
-        return "Expected for " + number + " of " + each + spreadOfEach(carcasses) + ", weighed "
-                + carcasses.mean().basis().words() + ", " + all + " together";
+        String number = lot.number() == 1 ? "1 carcass" : lot.number() + " carcasses";
+        String each = figures.shown(lot.mean().mass().value()) + unit;
+        String all = figures.shown(lot.kilograms().mean()) + unit;
+        return "Expected for " + number + " of " + each + spreadOfEach(lot) + ", weighed "
+                + lot.mean().basis().words() + ", " + all + " together";
     }
 
-    private String spreadOfEach(Carcasses carcasses) {
-        if (carcasses instanceof Carcasses.Weighed) {
+    private String spreadOfEach(CarcassLot lot) {
+        if (lot instanceof CarcassLot.Weighed) {
             return " on average";
         }
-        Spread spread = ((Carcasses.Alike) carcasses).spread();
+        Spread spread = ((CarcassLot.Alike) lot).spread();
         if (spread instanceof Spread.Stated stated) {
             double sd = stated.standardDeviation();
             return sd == 0

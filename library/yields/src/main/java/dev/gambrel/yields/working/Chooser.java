@@ -99,7 +99,7 @@ final class Chooser {
         return WeightRange.within(condition.bounds());
     }
 
-    private static List<Split> conditioned(List<Way> ways, Predicate<Condition> holds) {
+    static List<Split> conditioned(List<Way> ways, Predicate<Condition> holds) {
         return split(ways, condition -> Split.of(holds.test(condition)));
     }
 
@@ -143,7 +143,7 @@ final class Chooser {
         return kept.stream().map(split -> split.dividedBy(sum)).toList();
     }
 
-    private static Optional<Condition> condition(Way way) {
+    static Optional<Condition> condition(Way way) {
         return way.choice() instanceof Choice.When when ? Optional.of(when.condition()) : Optional.empty();
     }
 }

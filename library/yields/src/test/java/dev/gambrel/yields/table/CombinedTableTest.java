@@ -15,7 +15,7 @@ import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.yields.Carcasses;
+import dev.gambrel.yields.CarcassLot;
 import dev.gambrel.yields.CombinedYields;
 import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.RandomSheets;
@@ -35,15 +35,15 @@ class CombinedTableTest {
             cut("loin", "20"),
             rest("mince"));
 
-    private static CombinedYields yields(CutTree tree, Carcasses carcasses, Doubt doubt) {
+    private static CombinedYields yields(CutTree tree, CarcassLot carcasses, Doubt doubt) {
         return Yields.of(tree).forCarcasses(carcasses, doubt).orElseThrow();
     }
 
-    private static Carcasses alike(int number) {
-        return Carcasses.alike(number, kilograms("20", Basis.COLD));
+    private static CarcassLot alike(int number) {
+        return CarcassLot.alike(number, kilograms("20", Basis.COLD));
     }
 
-    private static String text(Carcasses carcasses, Doubt doubt) {
+    private static String text(CarcassLot carcasses, Doubt doubt) {
         return CombinedTable.of(yields(LEG, carcasses, doubt), Unit.KILOGRAM, 1).text();
     }
 
@@ -85,12 +85,12 @@ class CombinedTableTest {
     void the_heading_says_what_the_carcasses_weigh() {
         Expected each = new Expected.PlusMinus(Quantity.of("20", Unit.KILOGRAM), Quantity.of("1.5", Unit.KILOGRAM));
         Expected open = new Expected.Mean(Quantity.of("20", Unit.KILOGRAM));
-        Carcasses weighed = Carcasses.weighed(List.of(kilograms("19", Basis.COLD), kilograms("22", Basis.COLD)));
+        CarcassLot weighed = CarcassLot.weighed(List.of(kilograms("19", Basis.COLD), kilograms("22", Basis.COLD)));
         assertTrue(text(weighed, Doubt.NONE)
                 .contains("2 carcasses of 20.5 kg on average, weighed cold, 41.0 kg together"));
-        assertTrue(text(Carcasses.expected(9, each, Basis.COLD), Doubt.NONE)
+        assertTrue(text(CarcassLot.expected(9, each, Basis.COLD), Doubt.NONE)
                 .contains("9 carcasses of 20.0 kg ± 1.50 kg each"));
-        assertTrue(text(Carcasses.expected(9, open, Basis.COLD), Doubt.NONE)
+        assertTrue(text(CarcassLot.expected(9, open, Basis.COLD), Doubt.NONE)
                 .contains("20.0 kg each, give or take what is not stated"));
         assertTrue(text(alike(1), Doubt.fromTests(1)).contains("1 carcass of 20.0 kg each, weighed cold"));
         assertTrue(text(alike(1), Doubt.fromTests(1)).contains("found by 1 cutting test\n"));

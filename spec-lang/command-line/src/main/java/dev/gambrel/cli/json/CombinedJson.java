@@ -49,7 +49,7 @@ public final class CombinedJson {
         json.writeStringField("species", one.tree().species().name().text());
         json.writeStringField("unit", unit);
         json.writeStringField("basis", one.given().basis().words());
-        json.writeNumberField("carcasses", yields.carcasses().number());
+        json.writeNumberField("carcasses", yields.lot().number());
         json.writeStringField("meanWeight", one.given().mass().toString());
         doubt();
         json.writeArrayFieldStart("parts");
@@ -86,7 +86,7 @@ public final class CombinedJson {
             json.writeString(name.text());
         }
         json.writeEndArray();
-        YieldJson.pieces(json, row.pieces() * yields.carcasses().number());
+        YieldJson.pieces(json, row.pieces() * yields.lot().number());
         Optional<CombinedEstimate> weight = yields.allPieces(row);
         if (weight.isPresent()) {
             json.writeFieldName("allCarcasses");

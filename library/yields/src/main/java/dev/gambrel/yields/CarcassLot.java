@@ -13,7 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Carcasses that are cut by one specification, 1 or more, all weighed on one basis. */
-public sealed interface Carcasses {
+public sealed interface CarcassLot {
     /**
      * Carcasses of one weight.
      *
@@ -22,7 +22,7 @@ public sealed interface Carcasses {
      * @return the carcasses
      * @throws IllegalArgumentException if there are none
      */
-    static Carcasses alike(int number, CarcassWeight each) {
+    static CarcassLot alike(int number, CarcassWeight each) {
         return new Alike(number, each, Spread.NONE);
     }
 
@@ -35,7 +35,7 @@ public sealed interface Carcasses {
      * @return the carcasses; where the weight is written without a spread nobody has said how far it strays
      * @throws IllegalArgumentException if there are none, or it is no weight
      */
-    static Carcasses expected(int number, Expected each, Basis basis) {
+    static CarcassLot expected(int number, Expected each, Basis basis) {
         Quantity mean = new Quantity(each.exactMean(), Unit.KILOGRAM);
         return new Alike(
                 number, new CarcassWeight(mean, basis), Estimate.of(each).spread());
@@ -48,7 +48,7 @@ public sealed interface Carcasses {
      * @return the carcasses
      * @throws IllegalArgumentException if there are none, or they were weighed on different bases
      */
-    static Carcasses weighed(List<CarcassWeight> weights) {
+    static CarcassLot weighed(List<CarcassWeight> weights) {
         return new Weighed(weights);
     }
 
@@ -110,7 +110,7 @@ public sealed interface Carcasses {
      * @param each what each weighs, at its mean
      * @param spread how far the weight of each strays, by itself
      */
-    record Alike(int number, CarcassWeight each, Spread spread) implements Carcasses {
+    record Alike(int number, CarcassWeight each, Spread spread) implements CarcassLot {
         /**
          * Checks that there is one.
          *
@@ -153,7 +153,7 @@ public sealed interface Carcasses {
      *
      * @param weights of each
      */
-    record Weighed(List<CarcassWeight> weights) implements Carcasses {
+    record Weighed(List<CarcassWeight> weights) implements CarcassLot {
         /**
          * Copies the list and checks it.
          *

@@ -1,0 +1,136 @@
+package dev.gambrel.yields.batch;
+
+import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Spread;
+import java.util.Arrays;
+
+/**
+ * Sums over carcasses. Belongs to one thread at a time; sums of several threads are put together by {@link #add(BatchSums)},
+ * and come out the same in whatever order.
+ *
+ * <p>Every {@value BatchWorker#BLOCK} carcasses are added in floating point, which keeps 15 digits, and what they come to is
+ * added without any loss but that of what lies below 2⁻⁵² kg.
+ */
+public final class BatchSums {
+    private final BatchPlan plan;
+    private final int[] differing;
+    private final int[] differingTotals;
+    private final int[] place;
+    private final ExactSum[] sums;
+    private final ExactSum[] squares;
+    private final double[] blockSums;
+    private final double[] blockSquares;
+    private final long[] carcasses = new long[1];
+
+    BatchSums(BatchPlan plan) {
+        this.plan = plan;
+        this.differing = plan.layout().differing();
+        this.differingTotals = plan.differingTotals();
+        int columns = 1 + differing.length + differingTotals.length;
+        this.place = places(plan);
+        this.sums = exact(columns);
+        this.squares = exact(columns);
+        this.blockSums = new double[columns];
+        this.blockSquares = new double[columns];
+    }
+
+    private static ExactSum[] exact(int n) {
+        ExactSum[] sums = new ExactSum[n];
+        Arrays.setAll(sums, i -> new ExactSum());
+        return sums;
+    }
+
+    /** In which column each line and then each total is summed; 0, where the weights are, for those with a fixed share. */
+    private static int[] places(BatchPlan plan) {
+        int[] place = new int[plan.size() + plan.totals().size()];
+        int column = 1;
+        for (int v : plan.layout().differing()) {
+            place[v] = column++;
+        }
+        for (int t : plan.differingTotals()) {
+            place[plan.size() + t] = column++;
+        }
+        return place;
+    }
+
+    void add(double kilograms, double[] mean) {
+        carcasses[0]++;
+        put(0, kilograms);
+        int column = 1;
+        for (int v : differing) {
+            put(column++, kilograms * mean[v]);
+        }
+        for (int t : differingTotals) {
+            put(column++, kilograms * plan.perKilogram(t, mean));
+        }
+    }
+
+    private void put(int column, double weight) {
+        blockSums[column] += weight;
+        blockSquares[column] += weight * weight;
+    }
+
+    void endBlock() {
+        for (int column = 0; column < blockSums.length; column++) {
+            sums[column].add(blockSums[column]);
+            squares[column].add(blockSquares[column]);
+            blockSums[column] = 0;
+            blockSquares[column] = 0;
+        }
+    }
+
+    /**
+     * Takes in the sums of other carcasses.
+     *
+     * @param other sums made by the same plan
+     */
+    public void add(BatchSums other) {
+        carcasses[0] += other.carcasses[0];
+        for (int column = 0; column < sums.length; column++) {
+            sums[column].add(other.sums[column]);
+            squares[column].add(other.squares[column]);
+        }
+    }
+
+    /**
+     * How many carcasses were added, refused ones left out.
+     *
+     * @return 0 or more
+     */
+    public long carcasses() {
+        return carcasses[0];
+    }
+
+    /**
+     * A line over all carcasses.
+     *
+     * @param v the line, from 0
+     * @return kilograms
+     */
+    public BatchFigure line(int v) {
+        return figure(place[v], plan.line(v));
+    }
+
+    /**
+     * A total over all carcasses.
+     *
+     * @param t which of {@link BatchPlan#totals()}
+     * @return kilograms
+     */
+    public BatchFigure total(int t) {
+        return figure(place[plan.size() + t], plan.total(t));
+    }
+
+    /** With a fixed share all follows from the weights of the carcasses. */
+    private BatchFigure figure(int column, Estimate ofOneKilogram) {
+        double share = column == 0 ? ofOneKilogram.mean() : 1;
+        double sum = sums[column].value();
+        double mean = carcasses[0] == 0 ? 0 : sum / carcasses[0];
+        double variance = (squares[column].value() - sum * mean) / (carcasses[0] - 1);
+        Spread between =
+                carcasses[0] < 2 ? Spread.NOT_STATED : new Spread.Stated(share * Math.sqrt(Math.max(0, variance)));
+        Spread expected =
+                Spread.ofVariance(squares[0].value() * ofOneKilogram.spread().variance());
+        return new BatchFigure(sum * share, mean * share, between, expected);
+    }
+}

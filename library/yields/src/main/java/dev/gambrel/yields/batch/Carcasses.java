@@ -1,0 +1,34 @@
+package dev.gambrel.yields.batch;
+
+/**
+ * Carcasses as columns that the caller owns and may fill again: entry i of each column is of carcass i. A column of length 0
+ * is one that was not given.
+ *
+ * @param kilograms what the scale showed, on the basis of the plan
+ * @param grades for each grade of the specification, in the order declared, which of its values each carcass has, from 0;
+ *     -1 where it is not known
+ * @param readings for each of {@link BatchPlan#readings()} what was read, in the unit in which its dimension is compared:
+ *     kilograms, millimetres, square millimetres, per cent, hours, or a plain number, which a score is too; NaN where nothing
+ *     was
+ */
+public record Carcasses(double[] kilograms, int[][] grades, double[][] readings) {
+    static final int NOT_KNOWN = -1;
+
+    /**
+     * Carcasses of which only the weight is known.
+     *
+     * @param kilograms what the scale showed
+     * @return carcasses without grades and readings
+     */
+    public static Carcasses weighed(double... kilograms) {
+        return new Carcasses(kilograms, new int[0][], new double[0][]);
+    }
+
+    int grade(int grade, int carcass) {
+        return grade < grades.length && grades[grade].length > 0 ? grades[grade][carcass] : NOT_KNOWN;
+    }
+
+    double reading(int reading, int carcass) {
+        return reading < readings.length && readings[reading].length > 0 ? readings[reading][carcass] : Double.NaN;
+    }
+}

@@ -1,0 +1,19 @@
+package dev.gambrel.yields.batch;
+
+/** Shares of one cut that differ from carcass to carcass. Immutable; what it finds goes to the row. */
+interface Decision {
+    /**
+     * The cut.
+     *
+     * @return its line
+     */
+    int cut();
+
+    /**
+     * Puts in the shares of one carcass. Those further up are in already.
+     *
+     * @param row the carcass
+     * @return whether doubles are enough to tell
+     */
+    boolean decide(Row row);
+}

@@ -1,0 +1,125 @@
+package dev.gambrel.yields.batch;
+
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * A cut whose ways depend on what the carcass weighs, or a piece of the cut. The arithmetic is that of {@link
+ * dev.gambrel.yields.working.PieceWeight}.
+ *
+ * @param cut its line
+ * @param first the line of the first way
+ * @param ranges the weights that go each way; that of a way which is the rule is not read
+ * @param rule which way is the rule, or -1
+ * @param asked what is weighed
+ */
+record WeighedCut(int cut, int first, Range[] ranges, int rule, Asked asked) implements Decision {
+    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+    private static final double NOTHING = 1e-9;
+    private static final double ROUNDING = 1e-14;
+
+    /** What is weighed. */
+    sealed interface Asked {
+        /**
+         * The carcass on the specification's own basis.
+         *
+         * @param left what the losses before that leave, as a part of 1
+         * @param asWeighed whether nothing is lost before that
+         */
+        record Carcass(double left, boolean asWeighed) implements Asked {}
+
+        /**
+         * One piece of the cut.
+         *
+         * @param path the lines from what was weighed down to the cut, the first left out
+         * @param whole how many pieces the animal has
+         */
+        record Piece(int[] path, int whole) implements Asked {}
+    }
+
+    @Override
+    public boolean decide(Row row) {
+        double mean;
+        double deviation = 0;
+        boolean exact = false;
+        if (asked instanceof Asked.Carcass carcass) {
+            mean = row.kilograms() * carcass.left();
+            exact = carcass.asWeighed();
+        } else {
+            Asked.Piece piece = (Asked.Piece) asked;
+            row.descend(piece.path());
+            if (row.pathMean() == 0) {
+                return allOneWay(row);
+            }
+            double kilograms = row.kilograms() / (piece.whole() * row.pathWorked());
+            mean = kilograms * row.pathMean();
+            deviation = row.pathVariance() > 0 ? kilograms * Math.sqrt(row.pathVariance()) : 0;
+        }
+        return split(row, mean, deviation, exact);
+    }
+
+    /** A cut of which there is nothing is nothing in whatever way. */
+    private boolean allOneWay(Row row) {
+        for (int i = 0; i < ranges.length; i++) {
+            row.split(first + i, i == 0 ? 1 : 0, i == 0 ? 1 : 0);
+        }
+        return true;
+    }
+
+    private boolean split(Row row, double mean, double deviation, boolean exact) {
+        boolean sure = mean > 0;
+        double pieces = 0;
+        double weight = 0;
+        for (int i = 0; i < ranges.length; i++) {
+            if (i != rule) {
+                if (deviation > 0) {
+                    within(row, first + i, ranges[i], mean, deviation);
+                } else {
+                    sure &= exact || !ranges[i].isNearAnEnd(mean);
+                    row.split(first + i, ranges[i].holds(mean) ? 1 : 0, ranges[i].holds(mean) ? 1 : 0);
+                }
+                pieces += row.worked(first + i);
+                weight += row.share(first + i);
+            }
+        }
+        if (rule >= 0) {
+            row.split(first + rule, Math.max(0, 1 - pieces), Math.max(0, 1 - weight));
+        }
+        return whole(row) && sure;
+    }
+
+    private static void within(Row row, int line, Range range, double mean, double deviation) {
+        double low = range.isFromTheStart() ? Double.NEGATIVE_INFINITY : (range.low() - mean) / deviation;
+        double high = (range.high() - mean) / deviation;
+        double pieces = STANDARD.cumulativeProbability(high) - STANDARD.cumulativeProbability(low);
+        double weight = pieces - deviation / mean * (density(high) - density(low));
+        row.split(line, Math.max(0, pieces), Math.max(0, weight));
+    }
+
+    private static double density(double z) {
+        return Double.isInfinite(z) ? 0 : STANDARD.density(z);
+    }
+
+    /** What is next to nothing is left out, and the others make a whole. */
+    private boolean whole(Row row) {
+        double pieces = 0;
+        double weight = 0;
+        boolean sure = true;
+        for (int line = first; line < first + ranges.length; line++) {
+            sure &= isClear(row.worked(line)) && isClear(row.share(line));
+            if (row.worked(line) < NOTHING || row.share(line) < NOTHING) {
+                row.split(line, 0, 0);
+            }
+            pieces += row.worked(line);
+            weight += row.share(line);
+        }
+        for (int line = first; line < first + ranges.length; line++) {
+            row.split(line, row.worked(line) / pieces, row.share(line) / weight);
+        }
+        return sure && pieces > 0 && weight > 0;
+    }
+
+    /** Whether rounding could not have carried a split over the limit of next to nothing. */
+    private static boolean isClear(double split) {
+        return Math.abs(split - NOTHING) > ROUNDING;
+    }
+}
