@@ -39,7 +39,8 @@ public final class JointEstimate {
                 throw new IllegalArgumentException("figure " + i + " has the variance " + copy[i][i]);
             }
             for (int j = 0; j < i; j++) {
-                if (Double.compare(copy[i][j], copy[j][i]) != 0) {
+                boolean isOpen = Double.isNaN(copy[i][j]) && Double.isNaN(copy[j][i]);
+                if (copy[i][j] != copy[j][i] && !isOpen) {
                     throw new IllegalArgumentException(
                             "figures " + i + " and " + j + " vary together by " + copy[i][j] + " and by " + copy[j][i]);
                 }

@@ -130,6 +130,10 @@ class JointEstimateTest {
         assertThrows(IllegalArgumentException.class, () -> JointEstimate.of(two, new double[][] {{1}}));
         assertThrows(IllegalArgumentException.class, () -> JointEstimate.of(two, new double[][] {{1, 2}, {3, 1}}));
         assertThrows(IllegalArgumentException.class, () -> JointEstimate.of(two, new double[][] {{1, 0}, {0, -1}}));
+        double open = Double.NaN;
+        assertThrows(IllegalArgumentException.class, () -> JointEstimate.of(two, new double[][] {{1, open}, {0, 1}}));
+        assertEquals(
+                2, JointEstimate.of(two, new double[][] {{1, -0.0}, {0, 1}}).size());
     }
 
     @Test

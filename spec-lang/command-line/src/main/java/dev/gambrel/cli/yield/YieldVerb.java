@@ -20,7 +20,6 @@ import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.quantity.Unit;
-import dev.gambrel.yields.CarcassLot;
 import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Yields;
@@ -123,7 +122,7 @@ public final class YieldVerb implements Verb {
             return result.value().<Answer>map(Answer.OfOne::new);
         }
         return result.value()
-                .map(one -> CarcassLot.alike(number.getAsInt(), one.given()))
+                .map(one -> CarcassesArgument.lot(parsed, number.getAsInt(), one.given()))
                 .flatMap(lot -> ready.forCarcasses(lot, measured, doubt).value())
                 .<Answer>map(Answer.OfSeveral::new);
     }

@@ -89,6 +89,25 @@ class SeveralCarcassesTest {
         assertEquals(run.err().indexOf("G1002"), run.err().lastIndexOf("G1002"), run.err());
     }
 
+    /** By hand: 40 carcasses of 22 kg ± 1.5 kg weigh 880 kg ± 1.5 √40 kg. */
+    @Test
+    void the_weights_of_the_carcasses_may_stray() {
+        Run run = asked("--carcasses", "40", "--weight-spread", "1.5 kg");
+        assertTrue(
+                run.out().contains("Expected for 40 carcasses of 22.00 kg ± 1.500 kg each, weighed cold"), run.out());
+        Map<?, ?> yields = json("--carcasses", "40", "--weight-spread", "1500 g");
+        Map<?, ?> all = (Map<?, ?>) ((Map<?, ?>) ((List<?>) yields.get("parts")).get(0)).get("allCarcasses");
+        assertEquals(1.5 * Math.sqrt(40), number(all.get("sdBetweenCarcasses")), 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1.5", "1.5 mm", "-1 kg", "much", ""})
+    void what_is_no_weight_is_no_spread_of_weights(String spread) {
+        assertEquals(
+                ExitStatus.WRONG_USAGE,
+                asked("--carcasses", "40", "--weight-spread", spread).status());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"0", "-1", "2.5", "forty", "10000000", ""})
     void what_is_no_number_of_carcasses_is_a_wrong_call(String number) {
@@ -99,10 +118,11 @@ class SeveralCarcassesTest {
     }
 
     @Test
-    void cutting_tests_say_nothing_of_one_carcass() {
+    void what_is_said_of_several_carcasses_says_nothing_of_one() {
         Run run = asked("--cutting-tests", "12");
         assertEquals(ExitStatus.WRONG_USAGE, run.status());
         assertTrue(run.err().contains("--carcasses"), run.err());
+        assertEquals(ExitStatus.WRONG_USAGE, asked("--weight-spread", "1.5 kg").status());
     }
 
     private double sdOfOneLeg(String... options) {
