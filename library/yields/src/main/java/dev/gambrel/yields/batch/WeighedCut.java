@@ -32,8 +32,9 @@ record WeighedCut(int cut, int first, Range[] ranges, int rule, Asked asked) imp
          *
          * @param path the lines from what was weighed down to the cut, the first left out
          * @param whole how many pieces the animal has
+         * @param apart how much further one strays than its part of all
          */
-        record Piece(int[] path, int whole) implements Asked {}
+        record Piece(int[] path, int whole, double apart) implements Asked {}
     }
 
     @Override
@@ -52,7 +53,7 @@ record WeighedCut(int cut, int first, Range[] ranges, int rule, Asked asked) imp
             }
             double kilograms = row.kilograms() / (piece.whole() * row.pathWorked());
             mean = kilograms * row.pathMean();
-            deviation = row.pathVariance() > 0 ? kilograms * Math.sqrt(row.pathVariance()) : 0;
+            deviation = row.pathVariance() > 0 ? kilograms * Math.sqrt(row.pathVariance()) * piece.apart() : 0;
         }
         return split(row, mean, deviation, exact);
     }

@@ -2,6 +2,7 @@ package dev.gambrel.yields.table;
 
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.portions.PortionYield;
+import dev.gambrel.yields.portions.Promise;
 import dev.gambrel.yields.working.Pairs;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -20,7 +21,8 @@ final class TextReport {
 
     private TextReport() {}
 
-    static String of(ExpectedYields yields, Figures figures, List<Line> parts, List<Line> totals) {
+    static String of(
+            ExpectedYields yields, Figures figures, List<Line> parts, List<Line> totals, List<Promise> promises) {
         StringBuilder out = new StringBuilder();
         head(yields, figures, out);
         out.append('\n');
@@ -39,6 +41,7 @@ final class TextReport {
             PortionLines.print(portions, figures, out);
             EachPortionLines.print(portions, yields.tree().parts(), figures, out);
         }
+        PromiseLines.print(promises, yields, figures, out);
         return out.append('\n').append(NOTES).toString();
     }
 

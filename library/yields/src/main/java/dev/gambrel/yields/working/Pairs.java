@@ -28,10 +28,20 @@ public record Pairs(double correlation) {
     }
 
     /**
-     * One of the pieces.
+     * How much further one piece strays than its part of all.
      *
      * <p>The variance of n pieces together, each of variance s² and any two of correlation r, is n s² (1 + (n − 1) r), the sum
      * of all their variances and covariances.
+     *
+     * @param ofCarcass n, how many pieces a carcass has
+     * @return s over the n-th part of the standard deviation of all: 1 where they are alike
+     */
+    public double apart(int ofCarcass) {
+        return Math.sqrt(ofCarcass / (1 + (ofCarcass - 1) * correlation));
+    }
+
+    /**
+     * One of the pieces.
      *
      * @param all mean and spread of the pieces together
      * @param ofCarcass n, how many pieces a carcass has
@@ -40,9 +50,9 @@ public record Pairs(double correlation) {
      */
     public Estimate onePiece(Estimate all, int ofCarcass, double pieces) {
         Estimate alike = all.times(1 / pieces);
-        double apart = Math.sqrt(ofCarcass / (1 + (ofCarcass - 1) * correlation));
         return new Estimate(
-                alike.mean(), new Estimate(0, alike.spread()).times(apart).spread());
+                alike.mean(),
+                new Estimate(0, alike.spread()).times(apart(ofCarcass)).spread());
     }
 
     /**

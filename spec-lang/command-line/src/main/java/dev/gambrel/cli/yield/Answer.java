@@ -5,8 +5,10 @@ import dev.gambrel.cli.json.YieldJson;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.yields.CombinedYields;
 import dev.gambrel.yields.ExpectedYields;
+import dev.gambrel.yields.portions.Promise;
 import dev.gambrel.yields.table.CombinedTable;
 import dev.gambrel.yields.table.YieldTable;
+import java.util.List;
 
 /** What is printed of the yields, in each form. */
 sealed interface Answer {
@@ -17,20 +19,20 @@ sealed interface Answer {
     String json(Unit unit);
 
     /** What one carcass gives. */
-    record OfOne(ExpectedYields yields) implements Answer {
+    record OfOne(ExpectedYields yields, List<Promise> promises) implements Answer {
         @Override
         public String text(Unit unit, int decimals) {
-            return YieldTable.of(yields, unit, decimals).text();
+            return YieldTable.of(yields, unit, decimals).promising(promises).text();
         }
 
         @Override
         public String csv(Unit unit, int decimals) {
-            return YieldTable.of(yields, unit, decimals).csv();
+            return YieldTable.of(yields, unit, decimals).promising(promises).csv();
         }
 
         @Override
         public String json(Unit unit) {
-            return YieldJson.write(yields, unit);
+            return YieldJson.write(yields, unit, promises);
         }
     }
 

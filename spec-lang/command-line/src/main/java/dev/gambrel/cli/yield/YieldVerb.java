@@ -5,6 +5,7 @@ import dev.gambrel.cli.argument.DecimalsArgument;
 import dev.gambrel.cli.argument.FileArgument;
 import dev.gambrel.cli.argument.MeasureArgument;
 import dev.gambrel.cli.argument.PairsArgument;
+import dev.gambrel.cli.argument.PromiseArgument;
 import dev.gambrel.cli.argument.UnitArgument;
 import dev.gambrel.cli.argument.WeightArgument;
 import dev.gambrel.cli.argument.WorkArgument;
@@ -24,6 +25,7 @@ import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.estimate.Measurements;
+import dev.gambrel.yields.portions.Promise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,6 +63,7 @@ public final class YieldVerb implements Verb {
         WorkArgument.options().forEach(spec::addOption);
         spec.addOption(PairsArgument.option());
         spec.addOption(MeasureArgument.option());
+        spec.addOption(PromiseArgument.option());
         spec.addOption(UnitArgument.option());
         spec.addOption(DecimalsArgument.option());
         option(spec, "--as", "FORM", "text, csv or json; text if not said.");
@@ -112,6 +115,10 @@ public final class YieldVerb implements Verb {
     private static Optional<Answer> answer(SpecFileReader.Read spec, ParseResult parsed, List<Diagnostic> findings) {
         OptionalInt number = CarcassesArgument.carcasses(parsed);
         Doubt doubt = CarcassesArgument.doubt(parsed);
+        List<Promise> promises = PromiseArgument.promises(parsed);
+        if (number.isPresent() && !promises.isEmpty()) {
+            throw new WrongUsage("What is promised names carcasses of its own; leave --carcasses out.");
+        }
         Yields ready = Yields.of(spec.tree(), WorkArgument.working(parsed).with(PairsArgument.pairs(parsed)));
         Measurements measured = MeasureArgument.measurements(parsed);
         Result<ExpectedYields> result = WeightArgument.weight(parsed)
@@ -119,7 +126,7 @@ public final class YieldVerb implements Verb {
                 .orElseGet(() -> ready.forTypicalCarcass(measured));
         findings.addAll(result.diagnostics());
         if (number.isEmpty()) {
-            return result.value().<Answer>map(Answer.OfOne::new);
+            return result.value().map(one -> new Answer.OfOne(one, promises));
         }
         return result.value()
                 .map(one -> CarcassesArgument.lot(parsed, number.getAsInt(), one.given()))

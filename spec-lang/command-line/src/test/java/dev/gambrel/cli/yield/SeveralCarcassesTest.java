@@ -144,6 +144,37 @@ class SeveralCarcassesTest {
         assertTrue(asked("--pairs", "0.8").out().contains(heading + "correlated by 0.8\n"));
     }
 
+    /**
+     * What is stated is the spread of both legs together, so that small portions from all legs stray alike however alike the two
+     * are: by 0.198 kg √40, which is 25 portions of 50 g. Legs that stray by themselves but were counted as alike would stray by 35.
+     */
+    @Test
+    void what_is_promised_of_several_carcasses_knows_how_their_pairs_vary() {
+        String steaks = Run.write(
+                folder,
+                "steaks.cuts",
+                Run.HOGGET.replace(
+                        "two per carcass", "two per carcass {\n  portion steak 50 g, remainder -> mince\n}"));
+        long alike = promised(steaks, "alike");
+        assertEquals(5_768 - 1.645 * 25, alike, 4);
+        assertEquals(alike, promised(steaks, "independent"), 2);
+        assertEquals(alike, promised(steaks, "0.5"), 2);
+    }
+
+    private static long promised(String sheet, String pairs) {
+        Run run = Run.of("yield", sheet, "--as", "json", "--promise", "95 % from 40 carcasses", "--pairs", pairs);
+        assertEquals(ExitStatus.FINE, run.status(), run.err());
+        Map<?, ?> portion = (Map<?, ?>) ((List<?>) ((Map<?, ?>) Json.parse(run.out())).get("portions")).get(0);
+        return ((Number) ((Map<?, ?>) ((List<?>) portion.get("promised")).get(0)).get("promised")).longValue();
+    }
+
+    @Test
+    void what_is_promised_names_carcasses_of_its_own() {
+        Run run = asked("--carcasses", "40", "--promise", "95 % from 40 carcasses");
+        assertEquals(ExitStatus.WRONG_USAGE, run.status());
+        assertTrue(run.err().contains("leave --carcasses out"), run.err());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"same", "1.5", "-0.5", "80 %", "NaN", ""})
     void what_does_not_say_how_pairs_vary_is_a_wrong_call(String word) {
