@@ -7,6 +7,9 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.batch;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;
+    exports dev.gambrel.yields.packs;
+    exports dev.gambrel.yields.packs.planning;
+    exports dev.gambrel.yields.packs.rule;
     exports dev.gambrel.yields.plan;
     exports dev.gambrel.yields.portions;
     exports dev.gambrel.yields.table;

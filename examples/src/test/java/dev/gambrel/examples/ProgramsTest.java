@@ -61,6 +61,18 @@ class ProgramsTest {
                 table);
     }
 
+    /** Fewer than are expected: 40 hoggets give as many or more 19 times in 20. */
+    @Test
+    void what_may_be_promised_to_harbour_table_is_less_than_is_expected() throws IOException {
+        String path = Marram.file("hogget.cuts").toString();
+        assertEquals("""
+                chump steak: 134 promised, 142.3 expected
+                seam steak: 164 promised, 171.9 expected
+                topside steak: 240 promised, 243.4 expected
+                loin chop: 576 promised, 586.4 expected
+                """, printed(() -> PromiseToABuyer.main(new String[] {path})));
+    }
+
     @Test
     void a_house_specification_sent_as_json_gives_the_same_table() {
         CutTree tree = Marram.tree("hogget.cuts");
@@ -96,5 +108,19 @@ class ProgramsTest {
                 hindquarter / rump and loin / short loin / striploin: UNECE 2140, Handbook of Australian Meat 2140, IMPS 180
                 """, CutInTheCatalogue.meanings("cattle", "sirloin"));
         assertEquals("", CutInTheCatalogue.meanings("goat", "leg"));
+    }
+
+    /** Worked out by hand: 1 of 50 is under 191 g, 2 may be; 191 g and 1.96 times the spread of 5.014 g are 200.83 g. */
+    @Test
+    void a_batch_of_packs_is_judged_and_the_rules_say_where_they_stand() throws IOException {
+        String path = Marram.file("packs-200-g.txt").toString();
+        assertEquals("""
+                batch accepted
+                the mean: accepted, The Weights and Measures (Packaged Goods) Regulations 2006, SI 2006/659, Schedule 2, 4.5 to 4.7, as made (seen)
+                T1: accepted, Directive 76/211/EEC, Annex II, 2.2.1, consolidated text, as on legislation.gov.uk (seen)
+                T2: accepted, Directive 76/211/EEC, Annex I, 1.3, consolidated text, as on legislation.gov.uk (seen)
+                aim at 200.9 g or more
+                Check the law where the packs are made and sold before you act on this: rules differ by country and change.
+                """, printed(() -> BatchOfPacks.main(new String[] {path})));
     }
 }

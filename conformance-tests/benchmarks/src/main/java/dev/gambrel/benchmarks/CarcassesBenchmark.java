@@ -1,6 +1,11 @@
 package dev.gambrel.benchmarks;
 
+import dev.gambrel.tree.Basis;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.batch.BatchPlan;
+import dev.gambrel.yields.batch.BatchSums;
+import dev.gambrel.yields.batch.Carcasses;
+import dev.gambrel.yields.working.Working;
 import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
@@ -30,22 +35,56 @@ public class CarcassesBenchmark {
     private static final int CARCASSES = 1_000_000;
     private static final int PARTS = 150;
 
-    private Carcasses carcasses;
+    private DrawnCarcasses carcasses;
     private HandLoop fixed;
     private HandLoop estimated;
+    private BatchPlan fixedPlan;
+    private BatchPlan estimatedPlan;
+    private Carcasses weighed;
+    private Carcasses measured;
+    private byte[] notes;
     private double[] totals;
     private double[] weights;
 
     /** Draws the carcasses and makes both sheets. */
     @Setup
     public void prepare() {
-        carcasses = Carcasses.of(CARCASSES);
+        carcasses = DrawnCarcasses.of(CARCASSES);
         FlatSheet flat = FlatSheet.of(
                 Yields.of(Sheet.of(PARTS).tree()).forTypicalCarcass().orElseThrow());
         fixed = new HandLoop(flat);
         estimated = new HandLoop(EstimatedSheet.flat(PARTS));
+        fixedPlan = BatchPlan.of(Sheet.of(PARTS).tree(), Working.AS_WRITTEN, Basis.COLD)
+                .orElseThrow();
+        estimatedPlan = BatchPlan.of(EstimatedSheet.of(PARTS), Working.AS_WRITTEN, Basis.COLD)
+                .orElseThrow();
+        weighed = Carcasses.weighed(carcasses.kilograms());
+        measured = new Carcasses(carcasses.kilograms(), new int[0][], new double[][] {carcasses.backFat()});
+        notes = new byte[CARCASSES];
         totals = new double[flat.size()];
         weights = new double[flat.size() * CARCASSES];
+    }
+
+    /** The array form with three shares that follow from the back fat: sums and spreads of each line. */
+    @Benchmark
+    public BatchSums estimatedSums() {
+        BatchSums sums = estimatedPlan.sums();
+        estimatedPlan.worker().add(measured, 0, CARCASSES, notes, sums);
+        return sums;
+    }
+
+    /** The array form with three shares that follow from the back fat, every weight kept. */
+    @Benchmark
+    public double[] estimatedWeights() {
+        estimatedPlan.worker().weights(measured, 0, CARCASSES, notes, weights, 0);
+        return weights;
+    }
+
+    /** The array form, every weight kept. */
+    @Benchmark
+    public double[] weights() {
+        fixedPlan.worker().weights(weighed, 0, CARCASSES, notes, weights, 0);
+        return weights;
     }
 
     /** The loop, totals only. */

@@ -21,12 +21,12 @@ final class DuckDbTotals implements AutoCloseable {
         statement = connection.createStatement();
         statement.execute("SET threads = " + threads);
         statement.execute(
-                "CREATE TABLE carcasses AS SELECT 20 + 4 * " + part(Carcasses.STEP_OF_WEIGHT) + " AS w, 3 + 9 * "
-                        + part(Carcasses.STEP_OF_FAT) + " AS fat FROM range(" + carcasses + ") AS drawn(i)");
+                "CREATE TABLE carcasses AS SELECT 20 + 4 * " + part(DrawnCarcasses.STEP_OF_WEIGHT) + " AS w, 3 + 9 * "
+                        + part(DrawnCarcasses.STEP_OF_FAT) + " AS fat FROM range(" + carcasses + ") AS drawn(i)");
     }
 
     private static String part(int step) {
-        return "((i * " + step + ") % " + Carcasses.MODULUS + ")::DOUBLE / " + Carcasses.MODULUS;
+        return "((i * " + step + ") % " + DrawnCarcasses.MODULUS + ")::DOUBLE / " + DrawnCarcasses.MODULUS;
     }
 
     /** The total of each line. */

@@ -36,7 +36,7 @@ final class HandLoop {
     }
 
     /** As {@link #totals} where what the carcass is divided into differs from carcass to carcass. */
-    void totals(Carcasses carcasses, double[] totals) {
+    void totals(DrawnCarcasses carcasses, double[] totals) {
         double[] part = new double[top.length - 1];
         for (int r = 0; r < carcasses.count(); r++) {
             totals[0] += carcasses.kilograms()[r];
@@ -50,7 +50,7 @@ final class HandLoop {
     }
 
     /** As {@link #keep} where what the carcass is divided into differs from carcass to carcass. */
-    void keep(Carcasses carcasses, double[] weights) {
+    void keep(DrawnCarcasses carcasses, double[] weights) {
         double[] part = new double[top.length - 1];
         int at = 0;
         for (int r = 0; r < carcasses.count(); r++) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** What is compared gives the same figures. */
 class HandLoopTest {
-    private static final Carcasses CARCASSES = Carcasses.of(50);
+    private static final DrawnCarcasses CARCASSES = DrawnCarcasses.of(50);
 
     @Test
     void fixed_shares_give_what_the_library_gives() {

@@ -14,6 +14,7 @@ import dev.gambrel.diagnostic.Place;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
+import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.nio.file.Path;
 import java.util.List;
@@ -51,7 +52,8 @@ class EveryCodeHasACaseTest {
                 || code instanceof YieldCode
                 || code instanceof WorkingCode
                 || code instanceof FormatCode
-                || code instanceof MeasurementCode;
+                || code instanceof MeasurementCode
+                || code instanceof PackCode;
     }
 
     private static Stream<List<Diagnostic>> cases(Path temporary) {

@@ -12,6 +12,7 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.yields.estimate.MeasurementCode;
+import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.nio.file.Path;
 import java.util.List;
@@ -44,7 +45,8 @@ class ExplainPagesTest {
                 || code.id().startsWith("G09")
                 || code.id().startsWith("G10")
                 || code instanceof FormatCode
-                || code instanceof MeasurementCode;
+                || code instanceof MeasurementCode
+                || code instanceof PackCode;
     }
 
     @ParameterizedTest

@@ -13,6 +13,7 @@ import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.allowance.AllowedWarning;
+import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.tree.rules.TreeRules;
 import java.nio.charset.StandardCharsets;
@@ -22,6 +23,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.Example;
 
 /** A warning that is allowed is silent and not forgotten; an error is never silenced. */
@@ -83,7 +85,8 @@ class AllowanceLaws {
             assertTrue(kept.containsAll(of(Severity.WARNING, before)));
             kept.forEach(finding -> allowed.add(finding.code()));
         }
-        Set<Code> warnings = Arrays.stream(TreeCode.values())
+        Set<Code> warnings = Stream.<Code[]>of(TreeCode.values(), BenchCode.values())
+                .flatMap(Arrays::stream)
                 .filter(code -> code.severity() == Severity.WARNING)
                 .collect(Collectors.toSet());
         assertEquals(warnings, allowed, "every warning of the tree can be allowed");

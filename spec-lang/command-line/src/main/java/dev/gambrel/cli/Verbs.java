@@ -6,6 +6,7 @@ import dev.gambrel.cli.estimate.EstimateVerb;
 import dev.gambrel.cli.explain.ExplainVerb;
 import dev.gambrel.cli.format.FormatVerb;
 import dev.gambrel.cli.origin.OriginVerb;
+import dev.gambrel.cli.packs.PacksVerb;
 import dev.gambrel.cli.tree.TreeVerb;
 import dev.gambrel.cli.verb.Verb;
 import dev.gambrel.cli.yield.YieldVerb;
@@ -27,6 +28,7 @@ final class Verbs {
             case CheckVerb.NAME -> Optional.of(new CheckVerb());
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
+            case PacksVerb.NAME -> Optional.of(new PacksVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
@@ -42,6 +44,7 @@ final class Verbs {
                 CheckVerb.NAME,
                 YieldVerb.NAME,
                 EstimateVerb.NAME,
+                PacksVerb.NAME,
                 TreeVerb.NAME,
                 OriginVerb.NAME,
                 FormatVerb.NAME,

@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Severity;
 import dev.gambrel.text.NearestName;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import java.util.Arrays;
 import java.util.List;
@@ -12,8 +13,9 @@ import java.util.stream.Stream;
 
 /** Which findings can be allowed: the warnings of the rules of the tree. */
 final class Allowable {
-    private static final List<Code> KNOWN = Stream.<Code>concat(
-                    Arrays.stream(TreeCode.values()), Arrays.stream(AllowanceCode.values()))
+    private static final List<Code> KNOWN = Stream.<Code[]>of(
+                    TreeCode.values(), BenchCode.values(), AllowanceCode.values())
+            .flatMap(Arrays::stream)
             .toList();
 
     private Allowable() {}
@@ -27,7 +29,8 @@ final class Allowable {
     }
 
     static boolean is(Code code) {
-        return code instanceof TreeCode && code.severity() == Severity.WARNING;
+        boolean ofRules = code instanceof TreeCode || code instanceof BenchCode;
+        return ofRules && code.severity() == Severity.WARNING;
     }
 
     /** What stands before a reason without quotation marks, or else the nearest name. */

@@ -12,7 +12,6 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.inspection.Findings;
-import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -99,7 +98,7 @@ public final class Allowances {
     }
 
     private Diagnostic notAllowable(int index, Code code) {
-        boolean error = code instanceof TreeCode;
+        boolean error = !(code instanceof AllowanceCode);
         return finding(AllowanceCode.NOT_ALLOWABLE, index)
                 .with("what", error ? "an error" : "about what is allowed")
                 .help("Take the line out; gambrel explain " + code.slug() + " tells what to do about it.");

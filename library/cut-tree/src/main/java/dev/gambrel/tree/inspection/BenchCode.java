@@ -3,7 +3,7 @@ package dev.gambrel.tree.inspection;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Severity;
 
-/** The kinds of finding about portions and the words of the bench. All are errors. */
+/** The kinds of finding about portions and the words of the bench. */
 public enum BenchCode implements Code {
     /** Two figures that may not both be kept, and nobody has said which is. */
     PRECEDENCE_NOT_STATED(
@@ -51,12 +51,29 @@ public enum BenchCode implements Code {
     ENDS_NOT_TOLD_APART(
             "G1415",
             "ends-not-told-apart",
-            "Of the {number} distances written here, not each is for an end of its own.");
+            "Of the {number} distances written here, not each is for an end of its own."),
+    /** Too light for even one. */
+    NO_PORTION_FROM_PIECE(
+            "G1418",
+            "no-portion-from-piece",
+            Severity.WARNING,
+            "No {cut} gives a {portion} of {target}: even of a carcass of {carcass} one piece, trimmed, weighs {piece}."),
+    /** Weight and thickness ask for another muscle. */
+    MUSCLE_DOES_NOT_FIT(
+            "G1419",
+            "muscle-does-not-fit",
+            Severity.WARNING,
+            "The {portion} keeps its weight and its thickness in a muscle of {needed} cm² across, but the {cut} has {small} to"
+                    + " {large} cm².");
 
     private final Kind kind;
 
     BenchCode(String id, String slug, String pattern) {
-        this.kind = new Kind(id, slug, Severity.ERROR, pattern);
+        this(id, slug, Severity.ERROR, pattern);
+    }
+
+    BenchCode(String id, String slug, Severity severity, String pattern) {
+        this.kind = new Kind(id, slug, severity, pattern);
     }
 
     @Override

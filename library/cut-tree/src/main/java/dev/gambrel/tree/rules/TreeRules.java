@@ -23,6 +23,7 @@ import dev.gambrel.tree.rules.bench.Distances;
 import dev.gambrel.tree.rules.bench.MatchedPairs;
 import dev.gambrel.tree.rules.bench.OrderOfWork;
 import dev.gambrel.tree.rules.bench.PlausiblePortions;
+import dev.gambrel.tree.rules.bench.PortionsFromPiece;
 import dev.gambrel.tree.rules.bench.PrecedenceSaid;
 import dev.gambrel.tree.rules.bench.RibCounts;
 import dev.gambrel.tree.rules.bench.SlicesFit;
@@ -73,6 +74,7 @@ public final class TreeRules {
             new PrecedenceSaid(),
             new PlausiblePortions(),
             new SlicesFit(),
+            new PortionsFromPiece(),
             new MatchedPairs(),
             new OrderOfWork(),
             new TreatedTissues(),

@@ -40,8 +40,7 @@ public final class BatchPlan {
     private final Program program;
     private final Warnings warnings;
     private final Exactly exactly;
-    private final double[] fixedTotals;
-    private final int[][] differingEnds;
+    private final double[][] ofBranch;
 
     BatchPlan(CutTree tree, Compiled compiled, Warnings warnings, Exactly exactly) {
         this.tree = tree;
@@ -53,16 +52,17 @@ public final class BatchPlan {
         this.warnings = warnings;
         this.exactly = exactly;
         this.totals = Totals.of(plan, tree.streams());
-        BitSet differing = differing();
-        this.fixedTotals = totals.ends().stream()
-                .mapToDouble(ends -> ends.stream()
-                        .filter(v -> !differing.get(v))
-                        .mapToDouble(plan::mean)
-                        .sum())
-                .toArray();
-        this.differingEnds = totals.ends().stream()
-                .map(ends -> ends.stream().filter(differing::get).toArray())
-                .toArray(int[][]::new);
+        this.ofBranch = totals.ends().stream().map(this::ofBranch).toArray(double[][]::new);
+    }
+
+    /** How much of what is at the root of each branch goes into a total, as a part of 1. */
+    private double[] ofBranch(BitSet ends) {
+        Branches branches = layout.branches();
+        double[] parts = new double[branches.count()];
+        for (int i = 0; i < size(); i++) {
+            parts[branches.of()[i]] += ends.get(branches.lines()[i]) ? branches.within()[i] : 0;
+        }
+        return parts;
     }
 
     /** The lines with what decides over them. */
@@ -111,31 +111,46 @@ public final class BatchPlan {
     /**
      * What a line stands for. Where ways depend on the carcass the number of its pieces is a placeholder.
      *
-     * @param v the line, from 0; parents stand before children
-     * @return the line's words and place
+     * @param line the line, from 0, as read from top to bottom: each is followed by all below it
+     * @return the line's words and place; what stands above it is told by {@link #above}
      */
-    public Node node(int v) {
-        return plan.node(v);
+    public Node node(int line) {
+        return plan.node(layout.branches().lines()[line]);
     }
 
     /**
-     * Where the parts of a line begin.
+     * What a line is cut from.
      *
-     * @param v the line, from 0; {@code size()} asks where the last line's parts end
-     * @return the first of its parts; they go up to {@code firstPart(v + 1)}
+     * @param line the line
+     * @return the line above, or -1 of what was weighed
      */
-    public int firstPart(int v) {
-        return plan.firstPart(v);
+    public int above(int line) {
+        int level = node(line).level();
+        int above = line - 1;
+        while (above >= 0 && node(above).level() >= level) {
+            above--;
+        }
+        return above;
+    }
+
+    /**
+     * Whether nothing more is taken from a line.
+     *
+     * @param line the line
+     * @return true if it has no parts
+     */
+    public boolean isEnd(int line) {
+        return plan.isEnd(layout.branches().lines()[line]);
     }
 
     /**
      * Whether a line's weight is known: its share and all above it are stated, estimated or follow from others.
      *
-     * @param v the line
+     * @param line the line
      * @return true if its weight is known
      */
-    public boolean isStated(int v) {
-        return plan.isStated(v);
+    public boolean isStated(int line) {
+        return plan.isStated(layout.branches().lines()[line]);
     }
 
     /**
@@ -186,25 +201,22 @@ public final class BatchPlan {
         return exactly.of(carcasses, carcass, unit);
     }
 
-    /** Mean and spread of a line for one kilogram; the spread of one that differs is not worked out. */
-    Estimate line(int v) {
-        return differing().get(v) ? new Estimate(plan.mean(v), Spread.NOT_STATED) : plan.weight(v);
+    /** Mean and spread of a line for one kilogram at the root of its branch; the spread of one that differs is not worked out. */
+    Estimate line(int line) {
+        Branches branches = layout.branches();
+        return branches.of()[line] == 0
+                ? plan.weight(branches.lines()[line])
+                : new Estimate(branches.within()[line], Spread.NOT_STATED);
     }
 
     /** Mean and spread of a total for one kilogram; the spread of one that differs is not worked out. */
     Estimate total(int t) {
         BitSet ends = totals.ends().get(t);
-        return differingEnds[t].length > 0
-                ? new Estimate(fixedTotals[t], Spread.NOT_STATED)
-                : plan.figure(v -> ends.get(v) ? 1 : 0);
+        return differs(t) ? new Estimate(1, Spread.NOT_STATED) : plan.figure(v -> ends.get(v) ? 1 : 0);
     }
 
-    private BitSet differing() {
-        BitSet differing = new BitSet();
-        for (int v : layout.differing()) {
-            differing.set(v);
-        }
-        return differing;
+    private boolean differs(int t) {
+        return IntStream.range(1, ofBranch[t].length).anyMatch(b -> ofBranch[t][b] != 0);
     }
 
     Layout layout() {
@@ -213,16 +225,15 @@ public final class BatchPlan {
 
     /** The totals into which lines go that differ from carcass to carcass. */
     int[] differingTotals() {
-        return IntStream.range(0, differingEnds.length)
-                .filter(t -> differingEnds[t].length > 0)
-                .toArray();
+        return IntStream.range(0, ofBranch.length).filter(this::differs).toArray();
     }
 
-    /** A total for one kilogram, of which the lines have these weights. */
-    double perKilogram(int t, double[] mean) {
-        double sum = fixedTotals[t];
-        for (int v : differingEnds[t]) {
-            sum += mean[v];
+    /** A total for one kilogram, of which the roots of the branches have these weights. */
+    double perKilogram(int t, double[] factor) {
+        double[] parts = ofBranch[t];
+        double sum = 0;
+        for (int b = 0; b < parts.length; b++) {
+            sum += parts[b] * factor[b];
         }
         return sum;
     }

@@ -13,7 +13,7 @@ import java.util.Arrays;
  */
 public final class BatchSums {
     private final BatchPlan plan;
-    private final int[] differing;
+    private final int branches;
     private final int[] differingTotals;
     private final int[] place;
     private final ExactSum[] sums;
@@ -24,9 +24,9 @@ public final class BatchSums {
 
     BatchSums(BatchPlan plan) {
         this.plan = plan;
-        this.differing = plan.layout().differing();
+        this.branches = plan.layout().branches().count();
         this.differingTotals = plan.differingTotals();
-        int columns = 1 + differing.length + differingTotals.length;
+        int columns = branches + differingTotals.length;
         this.place = places(plan);
         this.sums = exact(columns);
         this.squares = exact(columns);
@@ -40,28 +40,25 @@ public final class BatchSums {
         return sums;
     }
 
-    /** In which column each line and then each total is summed; 0, where the weights are, for those with a fixed share. */
+    /** In which column each line and then each total is summed: its branch, or one of its own. */
     private static int[] places(BatchPlan plan) {
-        int[] place = new int[plan.size() + plan.totals().size()];
-        int column = 1;
-        for (int v : plan.layout().differing()) {
-            place[v] = column++;
-        }
+        int[] place = Arrays.copyOf(
+                plan.layout().branches().of(), plan.size() + plan.totals().size());
+        int column = plan.layout().branches().count();
         for (int t : plan.differingTotals()) {
             place[plan.size() + t] = column++;
         }
         return place;
     }
 
-    void add(double kilograms, double[] mean) {
+    void add(double kilograms, double[] factor) {
         carcasses[0]++;
-        put(0, kilograms);
-        int column = 1;
-        for (int v : differing) {
-            put(column++, kilograms * mean[v]);
+        int column = 0;
+        for (; column < branches; column++) {
+            put(column, kilograms * factor[column]);
         }
         for (int t : differingTotals) {
-            put(column++, kilograms * plan.perKilogram(t, mean));
+            put(column++, kilograms * plan.perKilogram(t, factor));
         }
     }
 
@@ -104,11 +101,11 @@ public final class BatchSums {
     /**
      * A line over all carcasses.
      *
-     * @param v the line, from 0
+     * @param line the line, from 0
      * @return kilograms
      */
-    public BatchFigure line(int v) {
-        return figure(place[v], plan.line(v));
+    public BatchFigure line(int line) {
+        return figure(place[line], plan.line(line));
     }
 
     /**
@@ -121,9 +118,9 @@ public final class BatchSums {
         return figure(place[plan.size() + t], plan.total(t));
     }
 
-    /** With a fixed share all follows from the weights of the carcasses. */
+    /** A fixed share of what is summed in a column, of which all follows. */
     private BatchFigure figure(int column, Estimate ofOneKilogram) {
-        double share = column == 0 ? ofOneKilogram.mean() : 1;
+        double share = ofOneKilogram.mean();
         double sum = sums[column].value();
         double mean = carcasses[0] == 0 ? 0 : sum / carcasses[0];
         double variance = (squares[column].value() - sum * mean) / (carcasses[0] - 1);

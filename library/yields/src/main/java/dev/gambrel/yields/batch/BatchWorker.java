@@ -36,8 +36,9 @@ public final class BatchWorker {
 
     private final BatchPlan plan;
     private final Row row;
-    private final int[] above;
-    private final int[] differing;
+    private final int[] stretches;
+    private final int[] branch;
+    private final double[] within;
     private final Decision[] decisions;
     private final List<Range> possible;
     private final int[] needed;
@@ -46,8 +47,10 @@ public final class BatchWorker {
     BatchWorker(BatchPlan plan) {
         this.plan = plan;
         this.row = new Row(plan);
-        this.above = plan.layout().above();
-        this.differing = plan.layout().differing();
+        Branches branches = plan.layout().branches();
+        this.stretches = branches.stretches();
+        this.branch = branches.of();
+        this.within = branches.within();
         this.decisions = plan.decisions().toArray(Decision[]::new);
         this.possible = plan.kinds().possible();
         this.needed = plan.warnings().needed();
@@ -69,7 +72,7 @@ public final class BatchWorker {
         int begin = at;
         for (int i = from; i < to; i++) {
             if (settle(carcasses, i, notes)) {
-                multiply(carcasses.kilograms()[i], row.mean(), weights, begin, n);
+                multiply(carcasses.kilograms()[i], weights, begin);
             } else {
                 Arrays.fill(weights, begin, begin + n, Double.NaN);
             }
@@ -77,9 +80,15 @@ public final class BatchWorker {
         }
     }
 
-    private static void multiply(double kilograms, double[] mean, double[] weights, int begin, int n) {
-        for (int v = 0; v < n; v++) {
-            weights[begin + v] = kilograms * mean[v];
+    private void multiply(double kilograms, double[] weights, int begin) {
+        for (int s = 0; s + 1 < stretches.length; s++) {
+            multiply(kilograms * row.factor()[branch[stretches[s]]], stretches[s], stretches[s + 1], weights, begin);
+        }
+    }
+
+    private void multiply(double kilograms, int from, int to, double[] weights, int begin) {
+        for (int line = from; line < to; line++) {
+            weights[begin + line] = kilograms * within[line];
         }
     }
 
@@ -99,7 +108,7 @@ public final class BatchWorker {
         for (int i = from; i < to; i++) {
             if (settle(carcasses, i, notes)) {
                 for (int t = 0; t < n; t++) {
-                    weights[begin + t] = carcasses.kilograms()[i] * plan.perKilogram(t, row.mean());
+                    weights[begin + t] = carcasses.kilograms()[i] * plan.perKilogram(t, row.factor());
                 }
             } else {
                 Arrays.fill(weights, begin, begin + n, Double.NaN);
@@ -122,7 +131,7 @@ public final class BatchWorker {
         for (int block = from; block < to; block += BLOCK) {
             for (int i = block; i < Math.min(to, block + BLOCK); i++) {
                 if (settle(carcasses, i, notes)) {
-                    sums.add(carcasses.kilograms()[i], row.mean());
+                    sums.add(carcasses.kilograms()[i], row.factor());
                 }
             }
             sums.endBlock();
@@ -150,7 +159,7 @@ public final class BatchWorker {
         for (Decision decision : decisions) {
             sure &= decision.decide(row);
         }
-        row.multiply(differing, above);
+        row.multiply();
         return sure;
     }
 
@@ -158,7 +167,7 @@ public final class BatchWorker {
         Optional<ExpectedYields> yields =
                 plan.alone(carcasses, i, Unit.KILOGRAM).value();
         if (yields.isPresent()) {
-            plan.exactly().copy(yields.get(), differing, row.mean());
+            plan.exactly().copy(yields.get(), plan.layout().branches().roots(), row.factor());
             return true;
         }
         notes[i] = REFUSED;

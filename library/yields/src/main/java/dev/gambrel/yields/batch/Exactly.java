@@ -75,17 +75,17 @@ final class Exactly {
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
-    /** Takes over what one kilogram gives of some lines; a way that is not in use weighs nothing. */
-    void copy(ExpectedYields yields, int[] differing, double[] mean) {
+    /** Takes over what one kilogram gives of some lines of the plan; a way that is not in use weighs nothing. */
+    void copy(ExpectedYields yields, int[] wanted, double[] factor) {
         double kilograms = yields.given().mass().value();
-        double[] all = new double[mean.length];
+        double[] all = new double[lines.size()];
         for (YieldRow row : yields.rows()) {
             row.allPieces()
                     .ifPresent(weight ->
                             all[lines.get(line(row.kind(), row.level(), row.path()))] = weight.mean() / kilograms);
         }
-        for (int v : differing) {
-            mean[v] = all[v];
+        for (int b = 0; b < wanted.length; b++) {
+            factor[b] = all[wanted[b]];
         }
     }
 }

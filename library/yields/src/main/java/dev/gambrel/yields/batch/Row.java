@@ -7,7 +7,8 @@ final class Row {
     private final double[] share;
     private final double[] shareVariance;
     private final double[] worked;
-    private final double[] mean;
+    private final double[] factor;
+    private final Branches branches;
     private final int[] grades;
     private final double[] readings;
     private final double[] estimates;
@@ -21,7 +22,9 @@ final class Row {
         Layout layout = plan.layout();
         share = layout.share().clone();
         worked = layout.worked().clone();
-        mean = layout.mean().clone();
+        branches = layout.branches();
+        factor = new double[branches.count()];
+        branches.factors(share, factor);
         shareVariance = layout.shareVariance();
         grades = new int[plan.grades().size()];
         readings = new double[plan.readings().size()];
@@ -63,11 +66,9 @@ final class Row {
         }
     }
 
-    /** Multiplies the shares down to the lines that differ from carcass to carcass. */
-    void multiply(int[] differing, int[] above) {
-        for (int v : differing) {
-            mean[v] = mean[above[v]] * share[v];
-        }
+    /** Multiplies the shares down to the root of each branch. */
+    void multiply() {
+        branches.factors(share, factor);
     }
 
     void share(int line, double value) {
@@ -116,8 +117,8 @@ final class Row {
         return pathWorked;
     }
 
-    /** What one kilogram gives of each line. */
-    double[] mean() {
-        return mean;
+    /** What one kilogram gives at the root of each branch. */
+    double[] factor() {
+        return factor;
     }
 }

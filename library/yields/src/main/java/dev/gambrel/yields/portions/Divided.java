@@ -25,8 +25,19 @@ public record Divided(PortionedPiece from, int number) implements PortionYield {
     @Override
     public Optional<Estimate> each() {
         Estimate whole = from.weight();
-        double mean = Math.max(0, whole.mean() - Ends.weight(from));
+        double mean = whole.mean() - ends();
         return Optional.of(new Estimate(mean, whole.spread()).times(1.0 / number));
+    }
+
+    @Override
+    public Optional<NumberOfPortions> numberFromOne() {
+        return Optional.of(Listed.exactly(number));
+    }
+
+    @Override
+    public Optional<NumberOfPortions> numberFrom(SeveralCarcasses carcasses) {
+        long pieces = (long) Math.floor(carcasses.number() * from.pieces() * (1 + 1e-12));
+        return Optional.of(Listed.exactly(pieces * number));
     }
 
     /** The cut through a joint is not counted. */
@@ -37,6 +48,10 @@ public record Divided(PortionedPiece from, int number) implements PortionYield {
 
     @Override
     public OptionalDouble expectedRemainder() {
-        return OptionalDouble.of(Ends.weight(from));
+        return OptionalDouble.of(ends());
+    }
+
+    private double ends() {
+        return Math.min(Ends.weight(from), from.weight().mean());
     }
 }

@@ -58,6 +58,16 @@ public record PortionWeight(double aim, double deviation) {
     }
 
     /**
+     * The share of portions that are lighter than a weight.
+     *
+     * @param least the weight
+     * @return from 0 to 1
+     */
+    public double shareUnder(double least) {
+        return deviation == 0 ? (aim < least ? 1 : 0) : STANDARD.cumulativeProbability((least - aim) / deviation);
+    }
+
+    /**
      * The share of portions that a limit accepts.
      *
      * @param limit a limit on the weight, in kilograms as the mean is

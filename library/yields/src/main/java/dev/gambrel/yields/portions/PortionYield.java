@@ -2,12 +2,15 @@ package dev.gambrel.yields.portions;
 
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Fewest;
+import dev.gambrel.tree.portion.MuscleArea;
+import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.PortionedPiece;
 import dev.gambrel.yields.figure.Estimate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /** What a portion comes to. Weights are kilograms; what is not known is not given, and never 0. */
 public sealed interface PortionYield permits Weighed, Sliced, Divided {
@@ -79,6 +82,44 @@ public sealed interface PortionYield permits Weighed, Sliced, Divided {
     }
 
     /**
+     * How likely each number of portions from one piece is.
+     *
+     * @return the distribution, or nothing where the number's spread is not stated
+     */
+    default Optional<NumberOfPortions> numberFromOne() {
+        return counted().flatMap(Portioning::number);
+    }
+
+    /**
+     * How likely each number of portions from several carcasses is.
+     *
+     * <p>What is expected of one carcass is taken as settled: of 1.4 pieces to a carcass, 40 carcasses give 56. Costs
+     * O(numbers² × log carcasses) with the numbers that are likely, at most 8,192; what is spread wider is taken as normal.
+     *
+     * @param carcasses the carcasses, each like the one that this is expected of
+     * @return the distribution, or nothing where the number's spread is not stated
+     */
+    default Optional<NumberOfPortions> numberFrom(SeveralCarcasses carcasses) {
+        long pieces = (long) Math.floor(carcasses.number() * from().pieces() * (1 + 1e-12));
+        return counted()
+                .filter(count -> !count.isFromMeanAlone())
+                .map(count -> new FromSeveral(pieces, from().ofCarcass(), carcasses.correlation())
+                        .of(count, carcasses.doubt()));
+    }
+
+    /**
+     * The largest number that can be promised.
+     *
+     * @param promise how sure, and from how many carcasses
+     * @return the number, or nothing where the number's spread is not stated
+     */
+    default OptionalLong promised(Promise promise) {
+        return numberFrom(promise.from())
+                .map(number -> OptionalLong.of(number.promised(promise.certainty())))
+                .orElse(OptionalLong.empty());
+    }
+
+    /**
      * The share of portions whose weight is accepted, their weight taken as normal.
      *
      * @return from 0 to 1, or nothing where no limit or no spread is stated
@@ -90,12 +131,65 @@ public sealed interface PortionYield permits Weighed, Sliced, Divided {
     }
 
     /**
+     * The share of portions that are lighter than is accepted, their weight taken as normal.
+     *
+     * @return from 0 to 1, or nothing where no least weight or no spread is stated
+     */
+    default OptionalDouble shareTooLight() {
+        return from().portion()
+                .acceptance()
+                .weight()
+                .least()
+                .flatMap(least -> each().flatMap(PortionWeight::of)
+                        .map(weight -> OptionalDouble.of(weight.shareUnder(least.value()))))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * What a portion is expected to weigh over a weight that is paid for, those under it counted as nothing.
+     *
+     * @param paid kilograms
+     * @return kilograms, or nothing where the spread of a portion's weight is not stated
+     */
+    default OptionalDouble givenAwayOver(double paid) {
+        return each().flatMap(PortionWeight::of)
+                .map(weight -> OptionalDouble.of(weight.giveAwayOver(paid)))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /**
      * What a portion is expected to weigh over its target, those under it counted as nothing.
      *
      * @return kilograms, or nothing where no weight is aimed at or no spread of cutting is stated
      */
     default OptionalDouble givenAway() {
+        return from().portion()
+                .aim()
+                .targetWeight()
+                .map(target -> givenAwayOver(target.mean()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * The weight to aim at so that few enough portions are lighter than is accepted.
+     *
+     * @param share how many may be, more than 0 and less than 1
+     * @return kilograms, or nothing where no weight is aimed at, or no least weight or no spread of cutting is stated
+     */
+    default OptionalDouble aimFor(double share) {
         return OptionalDouble.empty();
+    }
+
+    /**
+     * How large the muscle is across, from what the piece weighs and how long it is, taken as equally thick all along.
+     *
+     * @return square centimetres, or nothing where the length of the piece is not stated
+     */
+    default OptionalDouble muscle() {
+        return from().portion().slicing().length() instanceof Slicing.Length.Stated length
+                ? OptionalDouble.of(MuscleArea.ofPiece(
+                        from().weight().mean(), length.expected().mean()))
+                : OptionalDouble.empty();
     }
 
     /**

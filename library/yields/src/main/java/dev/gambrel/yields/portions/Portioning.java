@@ -2,9 +2,9 @@ package dev.gambrel.yields.portions;
 
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * How many portions of a fixed size come from one piece of uncertain size, whether kilograms are portioned or millimetres
@@ -13,8 +13,9 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * <p>n portions need {@code ends + n × each + (n − 1) × between}. Where a smaller last one counts as well, the last needs
  * only {@code last}. The number N is the floor of a random size over the portion, so its mean is the sum of the chances of
  * at least 1, at least 2 and so on (W. Feller, An Introduction to Probability Theory and Its Applications, volume 1). The
- * piece is taken as normal, the portions as cut at exactly the target. Portions are counted by comparing sizes, never by
- * rounding a quotient; equality allows for a relative 1e-12.
+ * piece is taken as normal as long as its standard deviation is at most 0.3 of its mean, and beyond as truncated at 0, mean
+ * and standard deviation of the piece staying as stated; the portions as cut at exactly the target. Portions are counted by
+ * comparing sizes, never by rounding a quotient; equality allows for a relative 1e-12.
  *
  * @param piece the size of one piece
  * @param each the size of one portion in the same unit, more than 0
@@ -23,11 +24,6 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * @param last the least that counts as a last portion, at most {@code each}
  */
 public record Portioning(Estimate piece, double each, double between, double ends, double last) {
-    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
-    /** Beyond so many standard deviations a chance is 0 or 1 in double precision. */
-    private static final double CERTAIN = 9;
-    /** Beyond so many portions to a standard deviation the sum is its integral to better than 0.001 portion. */
-    private static final double FINE = 100;
     /** More portions than this are not told apart. */
     private static final double MOST = 1e15;
 
@@ -96,6 +92,33 @@ public record Portioning(Estimate piece, double each, double between, double end
     }
 
     /**
+     * How likely each number of portions from one piece is.
+     *
+     * @return the distribution, or nothing where the piece's spread is not stated
+     */
+    public Optional<NumberOfPortions> number() {
+        if (isFromMeanAlone()) {
+            return Optional.empty();
+        }
+        if (deviation() == 0) {
+            return Optional.of(Listed.exactly(wholeFrom(piece.mean())));
+        }
+        PieceSize size = size();
+        long fewest = certain(size);
+        long most = possible(size);
+        if (isFine(size)) {
+            double[] m = moments();
+            return Optional.of(new NearlyNormal(m[0], Math.sqrt(m[1])));
+        }
+        double[] chances = new double[(int) (most - fewest) + 1];
+        for (int i = 0; i < chances.length; i++) {
+            long n = fewest + i;
+            chances[i] = n == 0 ? size.under(need(1)) : size.between(need(n), need(n + 1));
+        }
+        return Optional.of(new Listed(fewest, chances));
+    }
+
+    /**
      * What the cuts between portions are expected to take of one piece. What the cut before a remainder takes is counted
      * with the remainder.
      *
@@ -127,8 +150,24 @@ public record Portioning(Estimate piece, double each, double between, double end
         if (isFromMeanAlone()) {
             return OptionalLong.empty();
         }
-        double light = piece.mean() + deviation() * STANDARD.inverseCumulativeProbability(1 - certainty);
-        return OptionalLong.of(wholeFrom(light));
+        if (deviation() == 0) {
+            return OptionalLong.of(wholeFrom(piece.mean()));
+        }
+        PieceSize size = size();
+        long sure = 0;
+        for (long unsure = possible(size) + 1; unsure - sure > 1; ) {
+            long middle = sure + (unsure - sure) / 2;
+            if (size.atLeast(need(middle)) >= certainty) {
+                sure = middle;
+            } else {
+                unsure = middle;
+            }
+        }
+        return OptionalLong.of(sure);
+    }
+
+    Portioning of(double mean, double deviation) {
+        return new Portioning(new Estimate(mean, new Spread.Stated(deviation)), each, between, ends, last);
     }
 
     double deviation() {
@@ -153,25 +192,40 @@ public record Portioning(Estimate piece, double each, double between, double end
     }
 
     double chance(long number) {
-        double sd = deviation();
-        return sd == 0
-                ? (number <= wholeFrom(piece.mean()) ? 1 : 0)
-                : STANDARD.survivalProbability((number * step() - piece.mean() - lead()) / sd);
+        return deviation() == 0 ? (number <= wholeFrom(piece.mean()) ? 1 : 0) : size().atLeast(need(number));
+    }
+
+    PieceSize size() {
+        return PieceSize.of(piece.mean(), deviation());
+    }
+
+    /** The size that gives so many. */
+    private double need(long number) {
+        return number * step() - lead();
+    }
+
+    /** Every piece gives as many. */
+    private long certain(PieceSize size) {
+        return (long) Math.max(0, Math.floor((size.smallest() + lead()) / step()));
+    }
+
+    /** No piece gives more. */
+    private long possible(PieceSize size) {
+        return (long) Math.max(0, Math.ceil((size.largest() + lead()) / step()));
     }
 
     /** Mean and variance of the number; the terms below are all 1, those above all 0. */
     private double[] moments() {
-        double sd = deviation();
-        double mean = piece.mean() + lead();
-        if (sd > FINE * step()) {
-            return fineMoments(mean, sd);
+        PieceSize size = size();
+        if (isFine(size)) {
+            return fineMoments(size);
         }
-        long certain = (long) Math.max(0, Math.floor((mean - CERTAIN * sd) / step()));
-        long possible = (long) Math.ceil((mean + CERTAIN * sd) / step());
+        long certain = certain(size);
+        long possible = possible(size);
         double more = 0;
         double moreSquared = 0;
         for (long i = 1; certain + i <= possible; i++) {
-            double p = chance(certain + i);
+            double p = size.atLeast(need(certain + i));
             more += p;
             moreSquared += (2 * i - 1) * p;
         }
@@ -179,14 +233,14 @@ public record Portioning(Estimate piece, double each, double between, double end
     }
 
     /** Euler and Maclaurin's formula for portions much finer than the spread. */
-    private double[] fineMoments(double mean, double sd) {
-        double z = mean / sd;
-        double positive = STANDARD.cumulativeProbability(z);
-        double number = (mean * positive + sd * STANDARD.density(z)) / step() - positive / 2;
-        return new double[] {number, sd * sd / (step() * step()) + 1.0 / 12};
+    private double[] fineMoments(PieceSize size) {
+        double positive = size.atLeast(-lead());
+        double mean = size.meanBetween(-lead(), Double.POSITIVE_INFINITY) + lead() * positive;
+        return new double[] {mean / step() - positive / 2, Math.pow(deviation() / step(), 2) + 1.0 / 12};
     }
 
-    boolean isFine() {
-        return deviation() > FINE * step();
+    /** Whether so many numbers are likely that their sum is its integral, to better than 0.001 portion. */
+    boolean isFine(PieceSize size) {
+        return size.largest() - size.smallest() > (Listed.MOST - 4) * step();
     }
 }

@@ -1,6 +1,7 @@
 package dev.gambrel.yields.portions;
 
 import dev.gambrel.quantity.Expected;
+import dev.gambrel.quantity.Quantity;
 import dev.gambrel.tree.portion.Measure;
 import dev.gambrel.yields.PortionedPiece;
 import dev.gambrel.yields.figure.Estimate;
@@ -55,9 +56,11 @@ public record Weighed(PortionedPiece from) implements PortionYield {
     }
 
     @Override
-    public OptionalDouble givenAway() {
-        return PortionWeight.of(Estimate.of(target()))
-                .map(weight -> OptionalDouble.of(weight.giveAwayOver(target().mean())))
-                .orElse(OptionalDouble.empty());
+    public OptionalDouble aimFor(double share) {
+        Optional<Quantity> least = from.portion().acceptance().weight().least();
+        return least.isPresent() && target().standardDeviation().isPresent()
+                ? OptionalDouble.of(PortionWeight.aimFor(
+                        least.get().value(), target().standardDeviation().getAsDouble(), share))
+                : OptionalDouble.empty();
     }
 }

@@ -1,11 +1,12 @@
 package dev.gambrel.yields.table;
 
+import dev.gambrel.quantity.Quantity;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Limit;
+import dev.gambrel.tree.portion.MuscleArea;
 import dev.gambrel.yields.figure.Estimate;
-import dev.gambrel.yields.portions.MuscleArea;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Sliced;
 import dev.gambrel.yields.portions.Weighed;
@@ -16,6 +17,9 @@ import java.util.OptionalDouble;
 
 /** The lines of what one portion weighs, of those of which more is known than the target. */
 final class EachPortionLines {
+    /** One portion in forty. */
+    private static final double FEW_TOO_LIGHT = 0.025;
+
     private EachPortionLines() {}
 
     static void print(List<PortionYield> portions, List<Part> parts, Figures figures, StringBuilder out) {
@@ -61,7 +65,7 @@ final class EachPortionLines {
                     accepted.toString(),
                     percent(portion.shareAccepted()),
                     givenAway(portion),
-                    area(portion).map(EachPortionLines::area).orElse(""),
+                    muscle(portion),
                     kerf(portion.lostToKerf(), figures),
                     FinishWords.of(portion.from().portion()));
         }
@@ -72,6 +76,7 @@ final class EachPortionLines {
         if (portions.stream().anyMatch(p -> p.givenAway().isPresent())) {
             out.append("Given away is what portions weigh over the target, those under it counted as nothing.\n");
         }
+        portions.forEach(portion -> tooLight(portion, out));
         if (portions.stream().anyMatch(p -> area(p).isPresent())) {
             out.append(
                             "Weight and thickness are both kept only where the muscle's cut face is as large as is shown, at 1.05 g\n")
@@ -90,8 +95,16 @@ final class EachPortionLines {
         }
     }
 
+    /** What is needed, and what there is where the length of the piece tells. */
+    private static String muscle(PortionYield portion) {
+        OptionalDouble there = portion.muscle();
+        return area(portion).map(EachPortionLines::area).orElse("")
+                + (area(portion).isPresent() && there.isPresent() ? ", is " + centimetres(there.getAsDouble()) : "");
+    }
+
     private static Optional<MuscleArea> area(PortionYield portion) {
-        return MuscleArea.of(portion.from().portion());
+        return MuscleArea.aimedAt(
+                portion.from().portion().aim(), portion.from().portion().acceptance());
     }
 
     private static String area(MuscleArea area) {
@@ -111,6 +124,26 @@ final class EachPortionLines {
 
     private static String percent(OptionalDouble share) {
         return share.isPresent() ? PortionLines.percent(share.getAsDouble()) : "";
+    }
+
+    /** What to aim at where too many would be refused. */
+    private static void tooLight(PortionYield portion, StringBuilder out) {
+        OptionalDouble aim = portion.aimFor(FEW_TOO_LIGHT);
+        if (aim.isPresent() && portion.shareTooLight().orElse(0) > FEW_TOO_LIGHT) {
+            Limit accepted = portion.from().portion().acceptance().weight();
+            Quantity least = accepted.least().orElseThrow();
+            double inUnit = aim.getAsDouble() / least.unit().factor().doubleValue();
+            out.append("Of ")
+                    .append(PortionLines.name(portion))
+                    .append(", ")
+                    .append(percent(portion.shareTooLight()))
+                    .append(" are under ")
+                    .append(least)
+                    .append("; aimed at ")
+                    .append(String.format(Locale.ROOT, "%.1f ", inUnit))
+                    .append(least.unit().symbol())
+                    .append(", 2.5 % would be.\n");
+        }
     }
 
     private static String givenAway(PortionYield portion) {

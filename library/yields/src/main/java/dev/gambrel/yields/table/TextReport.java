@@ -2,6 +2,7 @@ package dev.gambrel.yields.table;
 
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.portions.PortionYield;
+import dev.gambrel.yields.portions.Promise;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -19,7 +20,8 @@ final class TextReport {
 
     private TextReport() {}
 
-    static String of(ExpectedYields yields, Figures figures, List<Line> parts, List<Line> totals) {
+    static String of(
+            ExpectedYields yields, Figures figures, List<Line> parts, List<Line> totals, List<Promise> promises) {
         StringBuilder out = new StringBuilder();
         head(yields, figures, out);
         out.append('\n');
@@ -38,6 +40,7 @@ final class TextReport {
             PortionLines.print(portions, figures, out);
             EachPortionLines.print(portions, yields.tree().parts(), figures, out);
         }
+        PromiseLines.print(promises, yields, figures, out);
         return out.append('\n').append(NOTES).toString();
     }
 

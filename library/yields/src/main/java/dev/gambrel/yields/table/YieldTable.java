@@ -6,6 +6,7 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.portions.PortionYield;
+import dev.gambrel.yields.portions.Promise;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,10 +26,12 @@ public final class YieldTable {
     private final Figures figures;
     private final List<Line> parts;
     private final List<Line> totals;
+    private final List<Promise> promises;
 
-    private YieldTable(ExpectedYields yields, Figures figures) {
+    private YieldTable(ExpectedYields yields, Figures figures, List<Promise> promises) {
         this.yields = yields;
         this.figures = figures;
+        this.promises = List.copyOf(promises);
         this.parts = PartLines.of(yields, figures);
         this.totals = TotalLines.of(yields, figures);
     }
@@ -47,7 +50,17 @@ public final class YieldTable {
             throw new IllegalArgumentException(
                     "cannot print weights in " + unit.symbol() + " to " + decimals + " places");
         }
-        return new YieldTable(yields, new Figures(unit, decimals));
+        return new YieldTable(yields, new Figures(unit, decimals), List.of());
+    }
+
+    /**
+     * The same table with what can be promised of each portion, each carcass taken as the one that the table is of.
+     *
+     * @param promises how sure, and from how many carcasses
+     * @return the table
+     */
+    public YieldTable promising(List<Promise> promises) {
+        return new YieldTable(yields, figures, promises);
     }
 
     /**
@@ -56,12 +69,12 @@ public final class YieldTable {
      * @return heading, parts, where it goes, portions, and how to read it
      */
     public String text() {
-        return TextReport.of(yields, figures, parts, totals);
+        return TextReport.of(yields, figures, parts, totals, promises);
     }
 
     /**
-     * The table as comma-separated values: the parts, the totals, then the portions, told apart by the first column. Of a
-     * portion the pieces are the portions, and one piece is one of them.
+     * The table as comma-separated values: the parts, the totals, the portions, then what can be promised of them, told
+     * apart by the first column. Of a portion the pieces are the portions, and one piece is one of them.
      *
      * @return a header and one line for each line of the table
      */
@@ -82,7 +95,9 @@ public final class YieldTable {
                         "% of carcass"));
         parts.forEach(line -> add(csv, "parts", line));
         totals.forEach(line -> add(csv, "totals", line));
-        PortionRows.of(PortionYield.of(yields), figures).forEach(line -> add(csv, "portions", line));
+        List<PortionYield> portions = PortionYield.of(yields);
+        PortionRows.of(portions, figures).forEach(line -> add(csv, "portions", line));
+        PromiseLines.rows(promises, portions).forEach(line -> add(csv, "promised", line));
         return csv.toString();
     }
 

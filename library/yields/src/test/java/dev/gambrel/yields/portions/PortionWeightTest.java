@@ -9,11 +9,13 @@ import dev.gambrel.tree.portion.Limit;
 import org.junit.jupiter.api.Test;
 
 class PortionWeightTest {
-    /** Check B13: 2.5 % may fall below 190 g, cut with 6 g; computed for Gambrel with the normal loss function. */
+    /** 2.5 % may fall below 190 g, cut with 6 g: the normal loss function (Silver, Pyke, Peterson), computed by another program. */
     @Test
     void what_is_aimed_at_so_that_few_are_short_is_given_away() {
         double aim = PortionWeight.aimFor(190, 6, 0.025);
         assertEquals(201.75978391, aim, 1e-7);
+        assertEquals(1.75978391, aim - 200, 1e-7);
+        assertEquals(0.025, new PortionWeight(aim, 6).shareUnder(190), 1e-12);
         assertEquals(3.37576891, new PortionWeight(aim, 6).giveAwayOver(200), 1e-7);
     }
 

@@ -20,6 +20,7 @@ import dev.gambrel.tree.portion.Fewest;
 import dev.gambrel.tree.portion.Finish;
 import dev.gambrel.tree.portion.Limit;
 import dev.gambrel.tree.portion.Measure;
+import dev.gambrel.tree.portion.MuscleArea;
 import dev.gambrel.tree.portion.Precedence;
 import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.ExpectedYields;
@@ -165,16 +166,12 @@ class PortionYieldTest {
                 new Limit.Between(mm("18"), mm("22")),
                 Precedence.WEIGHT,
                 new Fewest.NotStated());
-        MuscleArea area = MuscleArea.of(portion(new Aim.Weight(weight), range, Slicing.NONE, NO_ENDS))
-                .orElseThrow();
+        MuscleArea area = MuscleArea.aimedAt(new Aim.Weight(weight), range).orElseThrow();
         assertEquals(73.59, area.least(), 0.005);
         assertEquals(89.95, area.most(), 0.005);
         Expected thickness = new Expected.CentralRange(mm("18"), mm("22"));
         Aim both = new Aim.WeightAndThickness(weight, thickness);
-        assertEquals(
-                area,
-                MuscleArea.of(portion(both, Acceptance.NONE, Slicing.NONE, NO_ENDS))
-                        .orElseThrow());
+        assertEquals(area, MuscleArea.aimedAt(both, Acceptance.NONE).orElseThrow());
     }
 
     @Test
@@ -185,8 +182,7 @@ class PortionYieldTest {
                 Precedence.WEIGHT,
                 new Fewest.NotStated());
         Aim eightOunces = new Aim.Weight(new Expected.Mean(Quantity.of("8", Unit.OUNCE)));
-        MuscleArea area = MuscleArea.of(portion(eightOunces, thick, Slicing.NONE, NO_ENDS))
-                .orElseThrow();
+        MuscleArea area = MuscleArea.aimedAt(eightOunces, thick).orElseThrow();
         assertEquals(0, area.least());
         assertEquals(226.796185 / (1.05 * 1.905), area.most(), 1e-9);
     }

@@ -15,6 +15,7 @@ import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
+import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
 import java.util.Comparator;
 import java.util.List;
@@ -45,7 +46,8 @@ public final class Codes {
                         JsonCode.values(),
                         YieldCode.values(),
                         WorkingCode.values(),
-                        MeasurementCode.values())
+                        MeasurementCode.values(),
+                        PackCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

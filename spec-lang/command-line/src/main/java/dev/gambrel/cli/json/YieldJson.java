@@ -4,7 +4,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Home;
+import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.portion.MuscleArea;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Outcome;
 import dev.gambrel.yields.StreamYield;
@@ -12,21 +14,28 @@ import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Interval;
 import dev.gambrel.yields.figure.Spread;
-import dev.gambrel.yields.portions.MuscleArea;
+import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
+import dev.gambrel.yields.portions.Promise;
 import dev.gambrel.yields.working.WayUsed;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Expected yields as JSON, unrounded. A spread that is not stated is left out. */
 public final class YieldJson {
+    private static final double RARE = 1e-6;
+    private static final int MOST_NUMBERS = 1000;
+
     private final JsonGenerator json;
     private final double perKilogram;
+    private final List<Promise> promises;
 
-    private YieldJson(JsonGenerator json, Unit unit) {
+    private YieldJson(JsonGenerator json, Unit unit, List<Promise> promises) {
         this.json = json;
+        this.promises = promises;
         this.perKilogram = 1 / unit.factor().doubleValue();
     }
 
@@ -35,10 +44,11 @@ public final class YieldJson {
      *
      * @param yields the yields
      * @param unit the unit of every weight
+     * @param promises what is to be promised of each portion
      * @return a JSON object, ended by a line feed
      */
-    public static String write(ExpectedYields yields, Unit unit) {
-        return Canonical.text(json -> new YieldJson(json, unit).write(yields, unit.symbol()));
+    public static String write(ExpectedYields yields, Unit unit, List<Promise> promises) {
+        return Canonical.text(json -> new YieldJson(json, unit, promises).write(yields, unit.symbol()));
     }
 
     private void write(ExpectedYields yields, String unit) throws IOException {
@@ -148,18 +158,64 @@ public final class YieldJson {
         json.writeStringField("cut", portion.from().cut().toString());
         json.writeStringField("portion", portion.from().portion().name().text());
         known("expectedNumberFromOne", portion.expectedNumber(), 1);
+        if (portion.numberFromOne().isPresent()) {
+            chances(portion.numberFromOne().get());
+        }
         known("expectedNumberFromAll", portion.expectedNumberFromAll(), 1);
         known("chanceOfFewest", portion.chanceOfFewest(), 1);
         weight("eachPortion", portion.each());
         known("shareAccepted", portion.shareAccepted(), 1);
+        known("shareTooLight", portion.shareTooLight(), 1);
         known("givenAwayOfEach", portion.givenAway(), perKilogram);
         known("lostToKerfOfOne", portion.lostToKerf(), perKilogram);
         known("expectedRemainderOfAll", portion.expectedRemainderOfAll(), perKilogram);
-        Optional<MuscleArea> area = MuscleArea.of(portion.from().portion());
+        Portion written = portion.from().portion();
+        Optional<MuscleArea> area = MuscleArea.aimedAt(written.aim(), written.acceptance());
         if (area.isPresent()) {
             area(area.get());
+            known("muscleOfPieceSquareCentimetres", portion.muscle(), 1);
         }
+        promised(portion);
         json.writeEndObject();
+    }
+
+    /** Every number that comes once in a million pieces, unless there are too many to tell apart. */
+    private void chances(NumberOfPortions number) throws IOException {
+        known("numberDeviationFromOne", OptionalDouble.of(number.deviation()), 1);
+        if (number.most() - number.fewest() >= MOST_NUMBERS) {
+            return;
+        }
+        json.writeArrayFieldStart("numbersFromOne");
+        for (long n = number.fewest(); n <= number.most(); n++) {
+            if (number.chanceOf(n) >= RARE) {
+                json.writeStartObject();
+                json.writeNumberField("number", n);
+                json.writeNumberField("chance", number.chanceOf(n));
+                json.writeEndObject();
+            }
+        }
+        json.writeEndArray();
+    }
+
+    /** Only where something is to be promised, so that nothing changes without. */
+    private void promised(PortionYield portion) throws IOException {
+        if (promises.isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("promised");
+        for (Promise promise : promises) {
+            json.writeStartObject();
+            json.writeNumberField("carcasses", promise.from().number());
+            json.writeNumberField("certainty", promise.certainty());
+            Optional<NumberOfPortions> number = portion.numberFrom(promise.from());
+            if (number.isPresent()) {
+                json.writeNumberField("expectedNumber", number.get().expected());
+                json.writeNumberField("numberDeviation", number.get().deviation());
+                json.writeNumberField("promised", number.get().promised(promise.certainty()));
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void known(String name, OptionalDouble figure, double factor) throws IOException {

@@ -3,6 +3,7 @@ package dev.gambrel.cli.yield;
 import dev.gambrel.cli.argument.DecimalsArgument;
 import dev.gambrel.cli.argument.FileArgument;
 import dev.gambrel.cli.argument.MeasureArgument;
+import dev.gambrel.cli.argument.PromiseArgument;
 import dev.gambrel.cli.argument.UnitArgument;
 import dev.gambrel.cli.argument.WeightArgument;
 import dev.gambrel.cli.argument.WorkArgument;
@@ -22,6 +23,7 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.estimate.Measurements;
+import dev.gambrel.yields.portions.Promise;
 import dev.gambrel.yields.table.YieldTable;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,6 +59,7 @@ public final class YieldVerb implements Verb {
                 + " without it, the middle of the band."));
         WorkArgument.options().forEach(spec::addOption);
         spec.addOption(MeasureArgument.option());
+        spec.addOption(PromiseArgument.option());
         spec.addOption(UnitArgument.option());
         spec.addOption(DecimalsArgument.option());
         option(spec, "--as", "FORM", "text, csv or json; text if not said.");
@@ -78,6 +81,7 @@ public final class YieldVerb implements Verb {
         Form form = form(parsed.matchedOptionValue("--as", "text"));
         Unit unit = UnitArgument.unit(parsed);
         int decimals = DecimalsArgument.decimals(parsed);
+        List<Promise> promises = PromiseArgument.promises(parsed);
         Result<SpecFileReader.Read> result = SpecFileReader.read(FileArgument.file(parsed));
         List<Diagnostic> findings = new ArrayList<>(result.diagnostics());
         Optional<SpecFileReader.Read> read = result.value();
@@ -89,11 +93,17 @@ public final class YieldVerb implements Verb {
         switch (form) {
             case TEXT ->
                 terminal.out()
-                        .print(YieldTable.of(yields.get(), unit, decimals).text() + "\n"
+                        .print(YieldTable.of(yields.get(), unit, decimals)
+                                        .promising(promises)
+                                        .text()
+                                + "\n"
                                 + Summary.checked(read.get(), findings) + "\n" + Cautions.TEXT);
             case CSV ->
-                terminal.out().print(YieldTable.of(yields.get(), unit, decimals).csv());
-            case JSON -> terminal.out().print(YieldJson.write(yields.get(), unit));
+                terminal.out()
+                        .print(YieldTable.of(yields.get(), unit, decimals)
+                                .promising(promises)
+                                .csv());
+            case JSON -> terminal.out().print(YieldJson.write(yields.get(), unit, promises));
         }
         return parsed.hasMatchedOption("--tree")
                 ? writeTree(read.get(), parsed, form, terminal)

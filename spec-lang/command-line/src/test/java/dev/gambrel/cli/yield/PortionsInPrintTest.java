@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.cli.Json;
 import dev.gambrel.cli.Run;
+import dev.gambrel.cli.terminal.ExitStatus;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
@@ -106,5 +107,55 @@ class PortionsInPrintTest {
         assertTrue(out.contains("Tare is not meat and is in no weight here."), out);
         assertTrue(out.contains("73.6 to 89.9"), out);
         assertTrue(out.contains("7: 50 %"), out);
+    }
+
+    /** One half of the loins gives seven chops, so of one carcass 12 are sure and 14 are not; a joint is halved in any case. */
+    @Test
+    void what_can_be_promised_is_printed_for_each_portion() {
+        String out =
+                Run.of("yield", sheet, "--promise", "95 % from 40 carcasses").out();
+        assertTrue(out.matches("(?s).*from 40 carcasses +expected +± +95 % sure\n.*"), out);
+        assertTrue(out.matches("(?s).*\njoint into 2, flat +160\\.0 +0\\.0 +160\n.*"), out);
+        assertTrue(
+                out.contains("Each carcass is taken to weigh 22.00 kg; one varies independently of the other."), out);
+    }
+
+    /** Seven or more come from half of the loins, and all chances together are certainty. */
+    @Test
+    void json_tells_how_likely_each_number_is() {
+        double sum = 0;
+        double sevenOrMore = 0;
+        for (Object each : (List<?>) portion("chop").get("numbersFromOne")) {
+            double chance = figure((Map<?, ?>) each, "chance");
+            sum += chance;
+            sevenOrMore += figure((Map<?, ?>) each, "number") >= 7 ? chance : 0;
+        }
+        assertEquals(1, sum, 1e-5);
+        assertEquals(0.5, sevenOrMore, 1e-5);
+    }
+
+    @Test
+    void csv_and_json_tell_the_same_promises() {
+        String csv = Run.of("yield", sheet, "--as", "csv", "--promise", "90% from 1 carcass")
+                .out();
+        assertTrue(csv.contains("\npromised,\"joint: from 1 carcass, 90 % sure\",flat,,1,4,"), csv);
+        Map<?, ?> yields =
+                (Map<?, ?>) Json.parse(Run.of("yield", sheet, "--as", "json", "--promise", "90 % from 1 carcass")
+                        .out());
+        Map<?, ?> joint = (Map<?, ?>) ((List<?>) yields.get("portions")).get(0);
+        Map<?, ?> promised = (Map<?, ?>) ((List<?>) joint.get("promised")).get(0);
+        assertEquals(4, figure(promised, "promised"));
+        assertEquals(0.9, figure(promised, "certainty"));
+        assertFalse(portion("joint").containsKey("promised"));
+    }
+
+    @Test
+    void a_promise_that_cannot_be_read_is_told_with_an_example() {
+        for (String wrong :
+                List.of("95 from 40", "100 % from 40 carcasses", "0 % from 1 carcass", "9 % from 0 carcasses")) {
+            Run run = Run.of("yield", sheet, "--promise", wrong);
+            assertEquals(ExitStatus.WRONG_USAGE, run.status());
+            assertTrue(run.err().contains(wrong), run.err());
+        }
     }
 }

@@ -57,14 +57,14 @@ class FiguresTest {
         assertEquals(new Expected.PlusMinus(percent("33"), percent("0.9")), share("33 ± 0.9 %"));
     }
 
-    /** Worked scene of the design: 47 lb 6 oz is 47.375 lb. */
+    /** Sixteen ounces are a pound, so 7 lb 6 oz is 7.375 lb. */
     @ParameterizedTest
     @CsvSource({
         "180 g, 180, GRAM",
         "0.18 kilos, 0.18, KILOGRAM",
         "8 oz, 8, OUNCE",
         "1/2 lb, 0.5, POUND",
-        "47 lb 6 oz, 47.375, POUND"
+        "7 lb 6 oz, 7.375, POUND"
     })
     void a_portion_is_weighed_in_the_unit_of_the_house(String written, String amount, Unit unit) {
         assertEquals(
