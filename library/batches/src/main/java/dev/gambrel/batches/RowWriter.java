@@ -56,7 +56,7 @@ final class RowWriter {
         out.endLine();
     }
 
-    private static String name(Node node) {
+    static String name(Node node) {
         String path = node.path().toString();
         return switch (node.kind()) {
             case CARCASS -> node.name();

@@ -1,5 +1,6 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.cli.carcasses.CarcassesVerb;
 import dev.gambrel.cli.catalogue.CatalogueVerb;
 import dev.gambrel.cli.check.CheckVerb;
 import dev.gambrel.cli.estimate.EstimateVerb;
@@ -28,6 +29,7 @@ final class Verbs {
             case CheckVerb.NAME -> Optional.of(new CheckVerb());
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
+            case CarcassesVerb.NAME -> Optional.of(new CarcassesVerb());
             case PacksVerb.NAME -> Optional.of(new PacksVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
@@ -44,6 +46,7 @@ final class Verbs {
                 CheckVerb.NAME,
                 YieldVerb.NAME,
                 EstimateVerb.NAME,
+                CarcassesVerb.NAME,
                 PacksVerb.NAME,
                 TreeVerb.NAME,
                 OriginVerb.NAME,

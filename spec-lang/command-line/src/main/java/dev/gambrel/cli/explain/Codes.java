@@ -1,5 +1,6 @@
 package dev.gambrel.cli.explain;
 
+import dev.gambrel.batches.BatchCode;
 import dev.gambrel.compiler.code.ConditionCode;
 import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.code.RevisionCode;
@@ -45,6 +46,7 @@ public final class Codes {
                         AllowanceCode.values(),
                         JsonCode.values(),
                         YieldCode.values(),
+                        BatchCode.values(),
                         WorkingCode.values(),
                         MeasurementCode.values(),
                         PackCode.values())
