@@ -118,7 +118,7 @@ final class BatchPlanBuilder {
         List<Decision> decisions = new ArrayList<>(new EstimatedCuts(plan, equations).of(open));
         decisions.addAll(new OpenCuts(plan, tree, chain).of(ways.open()));
         if (!equations.isEmpty() && isWrittenTwice(open.parts())) {
-            decisions.add(new Unsettled(0));
+            decisions.add(new Decision.Unsettled(0));
         }
         decisions.sort(Comparator.comparingInt(Decision::cut));
         Layout layout = Layout.of(plan, ways.worked().pieces(), decisions);

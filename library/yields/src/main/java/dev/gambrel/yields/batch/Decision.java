@@ -16,4 +16,17 @@ interface Decision {
      * @return whether doubles are enough to tell
      */
     boolean decide(Row row);
+
+    /**
+     * A specification in which an estimated share must agree with what is written elsewhere: only the rules of the tree can
+     * tell.
+     *
+     * @param cut what was weighed
+     */
+    record Unsettled(int cut) implements Decision {
+        @Override
+        public boolean decide(Row row) {
+            return false;
+        }
+    }
 }
