@@ -82,39 +82,43 @@ class CarcassFileLaws {
 
     private static final String HEADING = "tag,cold weight (kg),season,depth (mm),muscling,remarks\n";
 
+    private static final String[] CELLS = {
+        "22.4",
+        "\"21,9\"",
+        "winter",
+        "summer",
+        "thin",
+        "thick",
+        "2",
+        "12",
+        "12 mm",
+        "0",
+        "-1",
+        "",
+        "\"",
+        "=1+1",
+        "47 lb 6 oz",
+        "1,234",
+        "NaN",
+        "1e9",
+        "\u00e9",
+        "99999",
+        "300",
+        "\r",
+        "\n"
+    };
+
+    private static String likely(int i) {
+        String season = i % 9 == 0 ? "spring" : "winter";
+        return "ewe " + i + "," + (15 + i % 130 / 10.0) + "," + season + "," + i % 45 + ",average,";
+    }
+
     @Provide
     Arbitrary<byte[]> bytes() {
-        Arbitrary<String> cells = Arbitraries.oneOf(
-                Arbitraries.of(
-                        "22.4",
-                        "\"21,9\"",
-                        "winter",
-                        "summer",
-                        "thin",
-                        "thick",
-                        "2",
-                        "12",
-                        "12 mm",
-                        "0",
-                        "-1",
-                        "",
-                        "\"",
-                        "=1+1",
-                        "47 lb 6 oz",
-                        "1,234",
-                        "NaN",
-                        "1e9",
-                        "\u00e9",
-                        "99999",
-                        "300",
-                        "\r",
-                        "\n"),
-                Arbitraries.strings().ofMaxLength(5));
+        Arbitrary<String> cells =
+                Arbitraries.oneOf(Arbitraries.of(CELLS), Arbitraries.strings().ofMaxLength(5));
         Arbitrary<String> rows = cells.list().ofMinSize(4).ofMaxSize(7).map(row -> String.join(",", row));
-        Arbitrary<String> likely = Arbitraries.integers()
-                .between(0, 999)
-                .map(i -> "ewe " + i + "," + (15 + i % 130 / 10.0) + "," + (i % 9 == 0 ? "spring" : "winter") + ","
-                        + i % 45 + ",average,");
+        Arbitrary<String> likely = Arbitraries.integers().between(0, 999).map(CarcassFileLaws::likely);
         Arbitrary<byte[]> files = Arbitraries.oneOf(rows, likely, likely)
                 .list()
                 .ofMaxSize(200)

@@ -1,5 +1,9 @@
 package dev.gambrel.batches;
 
+import dev.gambrel.batches.csv.Chunk;
+import dev.gambrel.batches.csv.CsvBytes;
+import dev.gambrel.batches.csv.Encoding;
+import dev.gambrel.batches.csv.RowLines;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.diagnostic.Severity;

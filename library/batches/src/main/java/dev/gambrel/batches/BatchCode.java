@@ -22,7 +22,7 @@ public enum BatchCode implements Code {
             "The heading cannot be read: at most {characters} characters in {columns} columns are taken, and every quotation"
                     + " mark must be closed."),
     /** More or fewer cells than the heading has. */
-    CELLS("G1710", "number-of-cells", "The row has {found} cells; the heading has {wanted}."),
+    CELLS("G1710", "number-of-cells", "The heading has {wanted} cells, and the row has {found}."),
     /** Quotation marks that do not fit. */
     QUOTES(
             "G1711",

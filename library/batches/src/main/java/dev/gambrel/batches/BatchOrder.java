@@ -94,6 +94,15 @@ public record BatchOrder(
     }
 
     /**
+     * The same on as many threads as the machine has room for.
+     *
+     * @return the other order
+     */
+    public BatchOrder onAllThreads() {
+        return onThreads(Crew.ofTheMachine());
+    }
+
+    /**
      * The same with columns carried through.
      *
      * @param columns by the names that head them

@@ -1,5 +1,7 @@
 package dev.gambrel.batches;
 
+import dev.gambrel.batches.csv.Chunk;
+import dev.gambrel.batches.csv.CsvBytes;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;

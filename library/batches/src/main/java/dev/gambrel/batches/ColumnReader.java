@@ -1,5 +1,6 @@
 package dev.gambrel.batches;
 
+import dev.gambrel.batches.csv.Cells;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.quantity.Dimension;

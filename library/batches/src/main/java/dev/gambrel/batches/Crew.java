@@ -1,5 +1,6 @@
 package dev.gambrel.batches;
 
+import dev.gambrel.batches.csv.RowLines;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
 
@@ -31,6 +33,11 @@ final class Crew implements AutoCloseable {
         this.helpers = threads == 0 ? List.of() : List.of(Executors.newFixedThreadPool(threads, Crew::helper));
         this.mostUnderWay = 2 * threads;
         this.room = room;
+    }
+
+    /** How many helpers the machine has room for beside the caller. */
+    static int ofTheMachine() {
+        return Math.min(ForkJoinPool.getCommonPoolParallelism(), BatchOrder.MOST_THREADS);
     }
 
     private static Thread helper(Runnable work) {

@@ -1,5 +1,7 @@
 package dev.gambrel.batches;
 
+import dev.gambrel.batches.csv.Cells;
+import dev.gambrel.batches.csv.Chunk;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.yields.batch.Carcasses;

@@ -1,5 +1,8 @@
 package dev.gambrel.batches;
 
+import dev.gambrel.batches.csv.Cells;
+import dev.gambrel.batches.csv.Chunk;
+import dev.gambrel.batches.csv.CsvBytes;
 import dev.gambrel.yields.batch.BatchPlan;
 import dev.gambrel.yields.batch.BatchWorker;
 import dev.gambrel.yields.batch.Carcasses;

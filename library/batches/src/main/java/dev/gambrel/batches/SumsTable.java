@@ -1,5 +1,6 @@
 package dev.gambrel.batches;
 
+import dev.gambrel.batches.csv.CsvBytes;
 import dev.gambrel.yields.batch.BatchFigure;
 import dev.gambrel.yields.batch.BatchPlan;
 import dev.gambrel.yields.batch.BatchSums;

@@ -9,7 +9,6 @@ import dev.gambrel.text.TradeName;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.ForkJoinPool;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -107,7 +106,7 @@ final class CarcassOptions {
     }
 
     BatchOrder order(Unit unit, int decimals) {
-        return new BatchOrder(
+        BatchOrder order = new BatchOrder(
                 isWritten() ? each() : Each.NOTHING,
                 Arrays.stream(parsed.matchedOptionValue(CARRY, new String[0]))
                         .map(CarcassOptions::name)
@@ -115,8 +114,9 @@ final class CarcassOptions {
                 new BatchOrder.Printed(unit, decimals),
                 parsed.hasMatchedOption(COMMA) ? BatchOrder.Numbers.WITH_COMMA : BatchOrder.Numbers.WITH_POINT,
                 parsed.hasMatchedOption(STOP),
-                threads(),
+                0,
                 BatchLimits.DEFAULT);
+        return parsed.hasMatchedOption(THREADS) ? order.onThreads(threads() - 1) : order.onAllThreads();
     }
 
     private static TradeName name(String column) {
@@ -135,18 +135,15 @@ final class CarcassOptions {
         };
     }
 
-    /** One thread reads. */
+    /** One thread reads, the others are helpers. */
     private int threads() {
         String word = parsed.matchedOptionValue(THREADS, "");
-        if (word.isEmpty()) {
-            return ForkJoinPool.getCommonPoolParallelism();
-        }
-        boolean isNumber = word.length() <= 3 && word.chars().allMatch(c -> c >= '0' && c <= '9');
+        boolean isNumber = !word.isEmpty() && word.length() <= 3 && word.chars().allMatch(c -> c >= '0' && c <= '9');
         int threads = isNumber ? Integer.parseInt(word) : 0;
         if (threads < 1 || threads > BatchOrder.MOST_THREADS) {
             throw new WrongUsage(
                     "“" + word + "” is not a number of threads from 1 to " + BatchOrder.MOST_THREADS + ".");
         }
-        return threads - 1;
+        return threads;
     }
 }

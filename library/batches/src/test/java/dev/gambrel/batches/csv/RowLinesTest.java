@@ -1,4 +1,4 @@
-package dev.gambrel.batches;
+package dev.gambrel.batches.csv;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

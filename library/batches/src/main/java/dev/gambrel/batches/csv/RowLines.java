@@ -1,4 +1,4 @@
-package dev.gambrel.batches;
+package dev.gambrel.batches.csv;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -7,7 +7,7 @@ import java.io.Reader;
  * Splits text into rows, one to a line, however long a line is: of one that is too long the beginning is kept. Lines end with LF,
  * CR LF or CR; empty ones are passed over.
  */
-final class RowLines {
+public final class RowLines {
     private static final int BUFFER = 1 << 16;
 
     private final Reader in;
@@ -17,12 +17,13 @@ final class RowLines {
     private long line;
     private boolean isAfterReturn;
 
-    RowLines(Reader in) {
+    /** Rows of a text that is read from its beginning. */
+    public RowLines(Reader in) {
         this.in = in;
     }
 
     /** Adds rows until the chunk is full or nothing is left; false if nothing is. */
-    boolean fill(Chunk chunk) throws IOException {
+    public boolean fill(Chunk chunk) throws IOException {
         while (!chunk.isFull()) {
             if (!addRow(chunk)) {
                 return false;

@@ -1,9 +1,9 @@
-package dev.gambrel.batches;
+package dev.gambrel.batches.csv;
 
 import java.util.Arrays;
 
 /** Some rows of the file, with what comes of them. Used again for others; in the hands of one thread at a time. */
-final class Chunk {
+public final class Chunk {
     private static final int USUAL_ROW = 64;
 
     private final int mostCharacters;
@@ -15,7 +15,8 @@ final class Chunk {
     private int rows;
     private boolean isCut;
 
-    Chunk(int rows, int mostCharacters) {
+    /** Room for so many rows of at most so many characters. */
+    public Chunk(int rows, int mostCharacters) {
         this.mostCharacters = mostCharacters;
         this.lines = new long[rows];
         this.ends = new int[rows];
@@ -23,21 +24,25 @@ final class Chunk {
         this.text = new char[rows * Math.min(USUAL_ROW, mostCharacters)];
     }
 
-    void clear() {
+    /** Takes all rows out. */
+    public void clear() {
         rows = 0;
         length = 0;
         isCut = false;
     }
 
-    boolean isFull() {
+    /** Whether there is room for no other row. */
+    public boolean isFull() {
         return rows == lines.length;
     }
 
-    boolean hasOpenRow() {
+    /** Whether a row is begun. */
+    public boolean hasOpenRow() {
         return length > begin(rows);
     }
 
-    void append(char[] from, int at, int count) {
+    /** Adds to the row that is begun, or begins one; what is more than a row may have is dropped and noted. */
+    public void append(char[] from, int at, int count) {
         int room = mostCharacters - (length - begin(rows));
         int taken = Math.min(count, room);
         isCut |= count > room;
@@ -48,7 +53,8 @@ final class Chunk {
         length += taken;
     }
 
-    void endRow(long line) {
+    /** Ends the row that is begun, which ended on this line of the file. */
+    public void endRow(long line) {
         lines[rows] = line;
         ends[rows] = length;
         tooLong[rows] = isCut;
@@ -56,27 +62,33 @@ final class Chunk {
         rows++;
     }
 
-    int rows() {
+    /** How many rows there are. */
+    public int rows() {
         return rows;
     }
 
-    char[] text() {
+    /** The characters of all rows. */
+    public char[] text() {
         return text;
     }
 
-    int begin(int row) {
+    /** Where a row begins. */
+    public int begin(int row) {
         return row == 0 ? 0 : ends[row - 1];
     }
 
-    int end(int row) {
+    /** Where a row ends. */
+    public int end(int row) {
         return ends[row];
     }
 
-    long line(int row) {
+    /** On which line of the file a row stands. */
+    public long line(int row) {
         return lines[row];
     }
 
-    boolean isTooLong(int row) {
+    /** Whether something of a row was dropped. */
+    public boolean isTooLong(int row) {
         return tooLong[row];
     }
 }

@@ -1,4 +1,4 @@
-package dev.gambrel.batches;
+package dev.gambrel.batches.csv;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,12 +9,13 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
 /** The characters of a file: UTF-8, or UTF-16 where a byte order mark says so. Bytes that are no character come out as U+FFFD. */
-final class Encoding {
+public final class Encoding {
     private static final int LONGEST_MARK = 3;
 
     private Encoding() {}
 
-    static Reader reader(InputStream in) throws IOException {
+    /** The characters of a file, its byte order mark left out. */
+    public static Reader reader(InputStream in) throws IOException {
         PushbackInputStream bytes = new PushbackInputStream(in, LONGEST_MARK);
         byte[] first = bytes.readNBytes(LONGEST_MARK);
         Charset charset = StandardCharsets.UTF_8;

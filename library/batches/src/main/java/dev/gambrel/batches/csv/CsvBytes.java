@@ -1,4 +1,4 @@
-package dev.gambrel.batches;
+package dev.gambrel.batches.csv;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -8,7 +8,7 @@ import java.util.Arrays;
  * Comma-separated values as UTF-8 (RFC 4180, lines ended by LF), put together without making objects. Text that a spreadsheet would
  * take for a formula is given a leading apostrophe, and control characters come out as U+FFFD.
  */
-final class CsvBytes {
+public final class CsvBytes {
     private static final int NOT_A_CHARACTER = 0xFFFD;
     private static final int MOST_DIGITS = 20;
     private static final int[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
@@ -17,22 +17,19 @@ final class CsvBytes {
     private int length;
     private boolean isInLine;
 
-    void clear() {
+    /** Takes everything out. */
+    public void clear() {
         length = 0;
         isInLine = false;
     }
 
-    int length() {
+    /** How many bytes there are. */
+    public int length() {
         return length;
     }
 
-    /** Takes back what was added after a length. */
-    void shorten(int to) {
-        length = to;
-        isInLine = false;
-    }
-
-    void writeTo(OutputStream out) throws IOException {
+    /** Writes all that there is. */
+    public void writeTo(OutputStream out) throws IOException {
         out.write(bytes, 0, length);
     }
 
@@ -50,23 +47,26 @@ final class CsvBytes {
         isInLine = true;
     }
 
-    void endLine() {
+    /** Ends the line. */
+    public void endLine() {
         room(1);
         bytes[length++] = '\n';
         isInLine = false;
     }
 
-    void empty() {
+    /** Adds a cell without anything in it. */
+    public void empty() {
         gap();
     }
 
-    void number(long value) {
+    /** Adds a whole number from 0 up. */
+    public void number(long value) {
         gap();
         digits(value, 1);
     }
 
     /** A figure with so many places after the point, rounded to the nearest, to the even one of two. */
-    void figure(double value, int decimals) {
+    public void figure(double value, int decimals) {
         gap();
         double steps = Math.rint(Math.abs(value) * POWERS[decimals]);
         long all = (long) steps;
@@ -98,13 +98,14 @@ final class CsvBytes {
         length += count;
     }
 
-    void word(String word) {
+    /** Adds a word of somebody else's. */
+    public void word(String word) {
         char[] text = word.toCharArray();
         word(text, 0, text.length);
     }
 
     /** A word of somebody else's. */
-    void word(char[] text, int from, int to) {
+    public void word(char[] text, int from, int to) {
         gap();
         boolean isQuoted = false;
         for (int i = from; i < to && !isQuoted; i++) {

@@ -1,4 +1,4 @@
-package dev.gambrel.batches;
+package dev.gambrel.batches.csv;
 
 import java.util.Arrays;
 
@@ -6,7 +6,7 @@ import java.util.Arrays;
  * The cells of one row (RFC 4180): cells apart by a separator, those in quotation marks with whatever in them but the end of the
  * row, a quotation mark doubled.
  */
-final class Cells {
+public final class Cells {
     private static final char QUOTE = '"';
 
     private final char separator;
@@ -17,14 +17,15 @@ final class Cells {
     private int unquotedLength;
     private int count;
 
-    Cells(char separator, int most) {
+    /** Cells of rows that have at most so many; more are counted and not kept. */
+    public Cells(char separator, int most) {
         this.separator = separator;
         this.begins = new int[most];
         this.ends = new int[most];
     }
 
     /** Splits a row; false if its quotation marks do not fit. Cells beyond the most are counted and not kept. */
-    boolean split(char[] row, int from, int to) {
+    public boolean split(char[] row, int from, int to) {
         text = row;
         count = 0;
         unquotedLength = 0;
@@ -104,23 +105,28 @@ final class Cells {
         count++;
     }
 
-    int count() {
+    /** How many cells the row that was split last has. */
+    public int count() {
         return count;
     }
 
-    char[] text(int cell) {
+    /** The characters among which a cell stands. */
+    public char[] text(int cell) {
         return begins[cell] < 0 ? unquoted : text;
     }
 
-    int begin(int cell) {
+    /** Where a cell begins. */
+    public int begin(int cell) {
         return begins[cell] < 0 ? -begins[cell] - 1 : begins[cell];
     }
 
-    int end(int cell) {
+    /** Where a cell ends. */
+    public int end(int cell) {
         return begins[cell] < 0 ? -ends[cell] - 1 : ends[cell];
     }
 
-    String string(int cell) {
+    /** A cell as text. */
+    public String string(int cell) {
         return new String(text(cell), begin(cell), end(cell) - begin(cell));
     }
 }
