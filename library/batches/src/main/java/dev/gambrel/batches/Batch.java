@@ -90,7 +90,7 @@ public final class Batch {
         headings.writeTo(files.refused());
         boolean isStopped;
         try (Crew crew = new Crew(order.threads(), () -> new ChunkWork(plan, order, sheet, files.name()))) {
-            isStopped = crew.work(lines, this::take);
+            isStopped = crew.work(lines, new InOrder());
         }
         return new BatchResult(
                 rows.get(0),
@@ -111,5 +111,18 @@ public final class Batch {
         rows.set(0, rows.get(0) + work.done());
         files.progress().rows(rows.get(0));
         return !work.isStopped();
+    }
+
+    /** What is done with the rows, in the order of the file. */
+    private final class InOrder implements Crew.Taking {
+        @Override
+        public void ready(ChunkWork work) {
+            work.after(tally);
+        }
+
+        @Override
+        public boolean take(ChunkWork work) throws IOException {
+            return Batch.this.take(work);
+        }
     }
 }

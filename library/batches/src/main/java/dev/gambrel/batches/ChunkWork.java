@@ -14,10 +14,14 @@ import dev.gambrel.yields.batch.BatchWorker;
 import dev.gambrel.yields.batch.Carcasses;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Some rows worked out: what is written of them, what they add up to, and what was found. In the hands of one thread at a time. */
 final class ChunkWork {
+    private static final List<Code> WARNINGS =
+            List.of(YieldCode.OUTSIDE_BAND, MeasurementCode.OUTSIDE_RANGE, MeasurementCode.RANGE_NOT_CHECKED);
     private static final String BEGINS_A_LINE = ", line ";
 
     private final BatchPlan plan;
@@ -34,6 +38,7 @@ final class ChunkWork {
     private final CsvBytes out = new CsvBytes();
     private final CsvBytes refused = new CsvBytes();
     private final Tally tally;
+    private final Set<Code> told = new HashSet<>();
     private final List<BatchSums> sums = new ArrayList<>(1);
     private final int[] done = new int[1];
 
@@ -61,6 +66,12 @@ final class ChunkWork {
 
     Chunk chunk() {
         return chunk;
+    }
+
+    /** Tells what was found of the rows before, so that no more of it is told in full than will be kept. */
+    void after(Tally before) {
+        told.clear();
+        WARNINGS.stream().filter(code -> !before.keeps(code)).forEach(told::add);
     }
 
     /** Works the rows of the chunk out; nothing is kept of what was in it before. */
@@ -140,7 +151,7 @@ final class ChunkWork {
     private void warn(int row, byte note, Code code) {
         if ((notes[row] & note) != 0) {
             tally.count(code, 1);
-            if (tally.keeps(code)) {
+            if (!told.contains(code) && tally.keeps(code)) {
                 alone(row).stream()
                         .filter(finding -> finding.code() == code)
                         .findFirst()

@@ -19,6 +19,9 @@ import java.util.function.Supplier;
 final class Crew implements AutoCloseable {
     /** What is done with the result of some rows. */
     interface Taking {
+        /** Makes ready for rows that come next. */
+        void ready(ChunkWork work);
+
         /** False if the batch ends with it. */
         boolean take(ChunkWork work) throws IOException;
     }
@@ -52,6 +55,7 @@ final class Crew implements AutoCloseable {
         while (isMore) {
             ChunkWork next = free.isEmpty() ? room.get() : free.pop();
             next.chunk().clear();
+            taking.ready(next);
             isMore = lines.fill(next.chunk());
             if (helpers.isEmpty()) {
                 if (!taking.take(next.run())) {
