@@ -37,7 +37,7 @@ public final class BatchPlan {
     private final Totals totals;
     private final Readings readings;
     private final List<Decision> decisions;
-    private final Program program;
+    private final Program.Steps program;
     private final Warnings warnings;
     private final Exactly exactly;
     private final double[][] ofBranch;
@@ -66,7 +66,8 @@ public final class BatchPlan {
     }
 
     /** The lines with what decides over them. */
-    record Compiled(YieldPlan plan, Layout layout, List<Decision> decisions, Program program, Readings readings) {}
+    record Compiled(
+            YieldPlan plan, Layout layout, List<Decision> decisions, Program.Steps program, Readings readings) {}
 
     /**
      * Compiles a specification. Costs about what a {@link dev.gambrel.yields.Yields} costs to make.
@@ -228,21 +229,16 @@ public final class BatchPlan {
         return IntStream.range(0, ofBranch.length).filter(this::differs).toArray();
     }
 
-    /** A total for one kilogram, of which the roots of the branches have these weights. */
-    double perKilogram(int t, double[] factor) {
-        double[] parts = ofBranch[t];
-        double sum = 0;
-        for (int b = 0; b < parts.length; b++) {
-            sum += parts[b] * factor[b];
-        }
-        return sum;
+    /** How much of what is at the root of each branch goes into a total, as a part of 1. */
+    double[] ofBranch(int t) {
+        return ofBranch[t];
     }
 
     List<Decision> decisions() {
         return decisions;
     }
 
-    Program program() {
+    Program.Steps program() {
         return program;
     }
 

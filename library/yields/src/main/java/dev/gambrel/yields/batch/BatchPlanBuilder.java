@@ -122,7 +122,7 @@ final class BatchPlanBuilder {
         }
         decisions.sort(Comparator.comparingInt(Decision::cut));
         Layout layout = Layout.of(plan, ways.worked().pieces(), decisions);
-        Program program = new ProgramBuilder(columns).of(equations);
+        Program.Steps program = new ProgramBuilder(columns).of(equations);
         return new BatchPlan(
                 tree,
                 new BatchPlan.Compiled(plan, layout, decisions, program, readings),

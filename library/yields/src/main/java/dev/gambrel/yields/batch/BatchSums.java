@@ -8,7 +8,7 @@ import java.util.Arrays;
  * Sums over carcasses. Belongs to one thread at a time; sums of several threads are put together by {@link #add(BatchSums)},
  * and come out the same in whatever order.
  *
- * <p>Every {@value BatchWorker#BLOCK} carcasses are added in floating point, which keeps 15 digits, and what they come to is
+ * <p>Every {@value Block#SIZE} carcasses are added in floating point, which keeps 15 digits, and what they come to is
  * added without any loss but that of what lies below 2⁻⁵² kg.
  */
 public final class BatchSums {
@@ -18,8 +18,7 @@ public final class BatchSums {
     private final int[] place;
     private final ExactSum[] sums;
     private final ExactSum[] squares;
-    private final double[] blockSums;
-    private final double[] blockSquares;
+    private final double[] total = new double[Block.SIZE];
     private final long[] carcasses = new long[1];
 
     BatchSums(BatchPlan plan) {
@@ -30,8 +29,6 @@ public final class BatchSums {
         this.place = places(plan);
         this.sums = exact(columns);
         this.squares = exact(columns);
-        this.blockSums = new double[columns];
-        this.blockSquares = new double[columns];
     }
 
     private static ExactSum[] exact(int n) {
@@ -51,29 +48,31 @@ public final class BatchSums {
         return place;
     }
 
-    void add(double kilograms, double[] factor) {
-        carcasses[0]++;
+    /** Adds a block that was weighed. */
+    void add(Block block) {
+        int n = block.size();
+        for (int i = 0; i < n; i++) {
+            carcasses[0] += block.isPassed(i) ? 0 : 1;
+        }
         int column = 0;
         for (; column < branches; column++) {
-            put(column, kilograms * factor[column]);
+            put(column, block.weights(column), n);
         }
         for (int t : differingTotals) {
-            put(column++, kilograms * plan.perKilogram(t, factor));
+            Totals.weigh(plan.ofBranch(t), block, total);
+            put(column++, total, n);
         }
     }
 
-    private void put(int column, double weight) {
-        blockSums[column] += weight;
-        blockSquares[column] += weight * weight;
-    }
-
-    void endBlock() {
-        for (int column = 0; column < blockSums.length; column++) {
-            sums[column].add(blockSums[column]);
-            squares[column].add(blockSquares[column]);
-            blockSums[column] = 0;
-            blockSquares[column] = 0;
+    private void put(int column, double[] weights, int n) {
+        double sum = 0;
+        double square = 0;
+        for (int i = 0; i < n; i++) {
+            sum += weights[i];
+            square += weights[i] * weights[i];
         }
+        sums[column].add(sum);
+        squares[column].add(square);
     }
 
     /**

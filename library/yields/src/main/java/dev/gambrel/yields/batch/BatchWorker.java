@@ -5,6 +5,7 @@ import dev.gambrel.yields.ExpectedYields;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Evaluates carcasses of one plan. Makes no objects, save for a carcass that is refused or that only exact figures can settle,
@@ -28,33 +29,36 @@ public final class BatchWorker {
     /** An equation holds for a range of something that was not given. */
     public static final byte RANGE_NOT_CHECKED = 8;
 
-    /** How many carcasses are summed up in floating point before they are added to what is exact. */
-    static final int BLOCK = 64;
+    /** How many carcasses are worked out side by side. */
+    static final int BLOCK = Block.SIZE;
 
-    private static final double LEAST = 0.001;
-    private static final double MOST = 100_000;
+    private static final Range POSSIBLE = new Range(0.001, true, 100_000, true);
 
     private final BatchPlan plan;
-    private final Row row;
-    private final int[] stretches;
-    private final int[] branch;
+    private final Block block;
+    private final Branches branches;
     private final double[] within;
+    private final int[] stretches;
+    private final double[][] roots;
     private final Decision[] decisions;
     private final List<Range> possible;
     private final int[] needed;
-    private final boolean isSimple;
+    private final Program program;
+    private final double[] total = new double[Block.SIZE];
 
     BatchWorker(BatchPlan plan) {
         this.plan = plan;
-        this.row = new Row(plan);
-        Branches branches = plan.layout().branches();
-        this.stretches = branches.stretches();
-        this.branch = branches.of();
+        this.block = new Block(plan);
+        this.branches = plan.layout().branches();
         this.within = branches.within();
+        this.stretches = branches.stretches();
+        this.roots = IntStream.range(0, stretches.length - 1)
+                .mapToObj(s -> block.weights(branches.of()[stretches[s]]))
+                .toArray(double[][]::new);
         this.decisions = plan.decisions().toArray(Decision[]::new);
         this.possible = plan.kinds().possible();
         this.needed = plan.warnings().needed();
-        this.isSimple = plan.decisions().isEmpty() && plan.readings().isEmpty();
+        this.program = new Program(plan.program());
     }
 
     /**
@@ -69,26 +73,28 @@ public final class BatchWorker {
      */
     public void weights(Carcasses carcasses, int from, int to, byte[] notes, double[] weights, int at) {
         int n = plan.size();
-        int begin = at;
-        for (int i = from; i < to; i++) {
-            if (settle(carcasses, i, notes)) {
-                multiply(carcasses.kilograms()[i], weights, begin);
-            } else {
-                Arrays.fill(weights, begin, begin + n, Double.NaN);
+        for (int first = from; first < to; first += Block.SIZE) {
+            settle(carcasses, first, Math.min(to, first + Block.SIZE), notes);
+            for (int i = 0; i < block.size(); i++) {
+                int begin = at + (first - from + i) * n;
+                if (block.isPassed(i)) {
+                    Arrays.fill(weights, begin, begin + n, Double.NaN);
+                } else {
+                    multiply(i, weights, begin);
+                }
             }
-            begin += n;
         }
     }
 
-    private void multiply(double kilograms, double[] weights, int begin) {
-        for (int s = 0; s + 1 < stretches.length; s++) {
-            multiply(kilograms * row.factor()[branch[stretches[s]]], stretches[s], stretches[s + 1], weights, begin);
+    private void multiply(int carcass, double[] weights, int begin) {
+        for (int s = 0; s < roots.length; s++) {
+            multiply(roots[s][carcass], within, stretches[s], stretches[s + 1], weights, begin);
         }
     }
 
-    private void multiply(double kilograms, int from, int to, double[] weights, int begin) {
+    private static void multiply(double root, double[] within, int from, int to, double[] weights, int begin) {
         for (int line = from; line < to; line++) {
-            weights[begin + line] = kilograms * within[line];
+            weights[begin + line] = root * within[line];
         }
     }
 
@@ -104,16 +110,14 @@ public final class BatchWorker {
      */
     public void totals(Carcasses carcasses, int from, int to, byte[] notes, double[] weights, int at) {
         int n = plan.totals().size();
-        int begin = at;
-        for (int i = from; i < to; i++) {
-            if (settle(carcasses, i, notes)) {
-                for (int t = 0; t < n; t++) {
-                    weights[begin + t] = carcasses.kilograms()[i] * plan.perKilogram(t, row.factor());
+        for (int first = from; first < to; first += Block.SIZE) {
+            settle(carcasses, first, Math.min(to, first + Block.SIZE), notes);
+            for (int t = 0; t < n; t++) {
+                Totals.weigh(plan.ofBranch(t), block, total);
+                for (int i = 0; i < block.size(); i++) {
+                    weights[at + (first - from + i) * n + t] = block.isPassed(i) ? Double.NaN : total[i];
                 }
-            } else {
-                Arrays.fill(weights, begin, begin + n, Double.NaN);
             }
-            begin += n;
         }
     }
 
@@ -128,49 +132,59 @@ public final class BatchWorker {
      * @param sums what they are added to, made by {@link BatchPlan#sums()} of the same plan
      */
     public void add(Carcasses carcasses, int from, int to, byte[] notes, BatchSums sums) {
-        for (int block = from; block < to; block += BLOCK) {
-            for (int i = block; i < Math.min(to, block + BLOCK); i++) {
-                if (settle(carcasses, i, notes)) {
-                    sums.add(carcasses.kilograms()[i], row.factor());
-                }
-            }
-            sums.endBlock();
+        for (int first = from; first < to; first += Block.SIZE) {
+            settle(carcasses, first, Math.min(to, first + Block.SIZE), notes);
+            sums.add(block);
         }
     }
 
-    /** Works out what one kilogram gives; false if the carcass is refused. */
-    private boolean settle(Carcasses carcasses, int i, byte[] notes) {
-        if ((notes[i] & REFUSED) != 0) {
-            return false;
-        }
-        double kilograms = carcasses.kilograms()[i];
-        boolean sure = kilograms >= LEAST && kilograms <= MOST;
-        notes[i] = plan.warnings().band().holds(kilograms * plan.warnings().left()) ? 0 : OUTSIDE_BAND;
-        if (!isSimple) {
-            sure &= row.read(carcasses, i, possible, needed);
-            notes[i] |= plan.warnings().readings(row);
-            sure &= decide();
-        }
-        return sure || settleExactly(carcasses, i, notes);
-    }
-
-    private boolean decide() {
-        boolean sure = row.estimate(plan.program());
+    /** Works out what each carcass of a block gives; those that are refused give nothing. */
+    private void settle(Carcasses carcasses, int from, int to, byte[] notes) {
+        block.take(carcasses, from, to, notes, POSSIBLE);
+        plan.warnings().noteBand(block, notes, from);
+        checkReadings();
+        plan.warnings().noteReadings(block, notes, from);
+        program.run(block);
         for (Decision decision : decisions) {
-            sure &= decision.decide(row);
+            decision.decide(block);
         }
-        row.multiply();
-        return sure;
+        block.multiply();
+        for (int i = 0; i < block.size(); i++) {
+            if (block.isPassed(i)) {
+                block.refuse(i);
+            } else if (!block.sure()[i]) {
+                settleExactly(carcasses, from + i, i, notes);
+            }
+        }
+        block.weigh();
     }
 
-    private boolean settleExactly(Carcasses carcasses, int i, byte[] notes) {
-        Optional<ExpectedYields> yields =
-                plan.alone(carcasses, i, Unit.KILOGRAM).value();
-        if (yields.isPresent()) {
-            plan.exactly().copy(yields.get(), plan.layout().branches().roots(), row.factor());
-            return true;
+    /** A reading of another kind than it should be, or one that is needed and missing, is for the exact way to judge. */
+    private void checkReadings() {
+        boolean[] sure = block.sure();
+        for (int k = 0; k < possible.size(); k++) {
+            Range range = possible.get(k);
+            double[] readings = block.readings(k);
+            for (int i = 0; i < block.size(); i++) {
+                sure[i] &= Double.isNaN(readings[i]) || range.holds(readings[i]);
+            }
         }
-        notes[i] = REFUSED;
-        return false;
+        for (int k : needed) {
+            double[] readings = block.readings(k);
+            for (int i = 0; i < block.size(); i++) {
+                sure[i] &= !Double.isNaN(readings[i]);
+            }
+        }
+    }
+
+    private void settleExactly(Carcasses carcasses, int carcass, int inBlock, byte[] notes) {
+        Optional<ExpectedYields> yields =
+                plan.alone(carcasses, carcass, Unit.KILOGRAM).value();
+        if (yields.isPresent()) {
+            block.settle(inBlock, plan.exactly().ofOneKilogram(yields.get(), branches.roots()));
+        } else {
+            notes[carcass] = REFUSED;
+            block.refuse(inBlock);
+        }
     }
 }

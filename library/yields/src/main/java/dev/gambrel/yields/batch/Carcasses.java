@@ -1,5 +1,7 @@
 package dev.gambrel.yields.batch;
 
+import java.util.Arrays;
+
 /**
  * Carcasses as columns that the caller owns and may fill again: entry i of each column is of carcass i. A column of length 0
  * is one that was not given.
@@ -26,6 +28,15 @@ public record Carcasses(double[] kilograms, int[][] grades, double[][] readings)
 
     int grade(int grade, int carcass) {
         return grade < grades.length && grades[grade].length > 0 ? grades[grade][carcass] : NOT_KNOWN;
+    }
+
+    /** Copies one reading of carcasses that follow each other; NaN where nothing was read. */
+    void copyReadings(int reading, int from, double[] into, int count) {
+        if (reading < readings.length && readings[reading].length > 0) {
+            System.arraycopy(readings[reading], from, into, 0, count);
+        } else {
+            Arrays.fill(into, 0, count, Double.NaN);
+        }
     }
 
     double reading(int reading, int carcass) {

@@ -1,6 +1,8 @@
 package dev.gambrel.yields.batch;
 
-/** Shares of one cut that differ from carcass to carcass. Immutable; what it finds goes to the row. */
+import java.util.Arrays;
+
+/** Shares of one cut that differ from carcass to carcass. Immutable; what it finds goes to the block. */
 interface Decision {
     /**
      * The cut.
@@ -10,12 +12,11 @@ interface Decision {
     int cut();
 
     /**
-     * Puts in the shares of one carcass. Those further up are in already.
+     * Puts in the shares of each carcass of a block, and whether doubles are enough to tell. Those further up are in already.
      *
-     * @param row the carcass
-     * @return whether doubles are enough to tell
+     * @param block the carcasses
      */
-    boolean decide(Row row);
+    void decide(Block block);
 
     /**
      * A specification in which an estimated share must agree with what is written elsewhere: only the rules of the tree can
@@ -25,8 +26,8 @@ interface Decision {
      */
     record Unsettled(int cut) implements Decision {
         @Override
-        public boolean decide(Row row) {
-            return false;
+        public void decide(Block block) {
+            Arrays.fill(block.sure(), false);
         }
     }
 }

@@ -1,5 +1,7 @@
 package dev.gambrel.yields.batch;
 
+import java.util.Arrays;
+
 /**
  * A cut with shares that are estimated: one part of it takes what they leave.
  *
@@ -18,17 +20,31 @@ record EstimatedCut(int cut, int[] lines, int[] equations, double[] deviations, 
     private static final double ROUNDING = 1e-9;
 
     @Override
-    public boolean decide(Row row) {
-        double sum = stated;
-        boolean sure = true;
-        for (int i = 0; i < lines.length; i++) {
-            double share = row.estimated(equations[i]) / 100;
-            double most = 100 * Math.sqrt(share * (1 - share)) * (1 - ROUNDING);
-            sure &= share >= SMALL && !(deviations[i] > most);
-            row.share(lines[i], share);
-            sum += share;
+    public void decide(Block block) {
+        int n = block.size();
+        double[] left = block.shares(closing);
+        Arrays.fill(left, 0, n, 1 - stated);
+        for (int e = 0; e < lines.length; e++) {
+            take(block.estimated(equations[e]), block.shares(lines[e]), left, n);
+            check(block.shares(lines[e]), deviations[e], block.sure(), n);
         }
-        row.share(closing, 1 - sum);
-        return sure && sum <= 1 - ROUNDING;
+        for (int i = 0; i < n; i++) {
+            block.sure()[i] &= left[i] >= ROUNDING;
+        }
+    }
+
+    private static void take(double[] percent, double[] share, double[] left, int n) {
+        for (int i = 0; i < n; i++) {
+            share[i] = percent[i] / 100;
+            left[i] -= share[i];
+        }
+    }
+
+    /** A share strays at most by √(share (1 − share)), the standard deviation of all or nothing. */
+    private static void check(double[] share, double deviation, boolean[] sure, int n) {
+        double variance = deviation * deviation / (10_000 * (1 - ROUNDING) * (1 - ROUNDING));
+        for (int i = 0; i < n; i++) {
+            sure[i] &= share[i] >= SMALL && !(variance > share[i] * (1 - share[i]));
+        }
     }
 }

@@ -19,6 +19,7 @@ import java.math.MathContext;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** One carcass of a batch by itself, as {@link Yields#forCarcass} has it: what the flat arrays must agree with. */
 final class Exactly {
@@ -75,8 +76,8 @@ final class Exactly {
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
-    /** Takes over what one kilogram gives of some lines of the plan; a way that is not in use weighs nothing. */
-    void copy(ExpectedYields yields, int[] wanted, double[] factor) {
+    /** What one kilogram gives of some lines of the plan; a way that is not in use weighs nothing. */
+    double[] ofOneKilogram(ExpectedYields yields, int[] wanted) {
         double kilograms = yields.given().mass().value();
         double[] all = new double[lines.size()];
         for (YieldRow row : yields.rows()) {
@@ -84,8 +85,6 @@ final class Exactly {
                     .ifPresent(weight ->
                             all[lines.get(line(row.kind(), row.level(), row.path()))] = weight.mean() / kilograms);
         }
-        for (int b = 0; b < wanted.length; b++) {
-            factor[b] = all[wanted[b]];
-        }
+        return IntStream.of(wanted).mapToDouble(v -> all[v]).toArray();
     }
 }

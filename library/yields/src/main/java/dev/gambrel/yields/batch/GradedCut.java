@@ -10,13 +10,14 @@ package dev.gambrel.yields.batch;
  */
 record GradedCut(int cut, int first, int grade, double[][] splits) implements Decision {
     @Override
-    public boolean decide(Row row) {
-        double[] here = splits[row.grade(grade) + 1];
-        boolean sure = true;
-        for (int i = 0; i < here.length; i++) {
-            sure &= !Double.isNaN(here[i]);
-            row.split(first + i, here[i], here[i]);
+    public void decide(Block block) {
+        for (int carcass = 0; carcass < block.size(); carcass++) {
+            block.turnTo(carcass);
+            double[] here = splits[block.grade(grade) + 1];
+            for (int i = 0; i < here.length; i++) {
+                block.sure()[carcass] &= !Double.isNaN(here[i]);
+                block.split(first + i, here[i], here[i]);
+            }
         }
-        return sure;
     }
 }

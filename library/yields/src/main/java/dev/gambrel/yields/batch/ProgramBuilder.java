@@ -20,7 +20,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Turns equations into a program. */
+/** Turns equations into the steps of a program. */
 final class ProgramBuilder {
     private final Columns columns;
     private final List<TradeName> results = new ArrayList<>();
@@ -34,14 +34,14 @@ final class ProgramBuilder {
     }
 
     /** Takes equations, each after those that it names. */
-    Program of(List<Equation> equations) {
+    Program.Steps of(List<Equation> equations) {
         for (Equation equation : equations) {
             work(equation.expression());
             equation.adjustments().forEach(adjustment -> adjust(equation, adjustment));
             step(Program.STORE, results.size(), -1);
             results.add(equation.name());
         }
-        return new Program(
+        return new Program.Steps(
                 steps.stream().mapToInt(Integer::intValue).toArray(),
                 figures.stream().mapToDouble(Double::doubleValue).toArray(),
                 highest,

@@ -7,6 +7,7 @@ import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.Node;
 import dev.gambrel.yields.plan.YieldPlan;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -61,5 +62,18 @@ record Totals(List<BatchTotal> names, List<BitSet> ends) {
         return total == PRODUCTS
                 ? Outcome.SALEABLE
                 : Outcome.of(streams.get(total - PRODUCTS - 1).kind());
+    }
+
+    /** What each carcass of a block gives to a total that takes some part of each branch. */
+    static void weigh(double[] ofBranch, Block block, double[] total) {
+        int n = block.size();
+        Arrays.fill(total, 0, n, 0);
+        for (int b = 0; b < ofBranch.length; b++) {
+            double part = ofBranch[b];
+            double[] weights = block.weights(b);
+            for (int i = 0; part != 0 && i < n; i++) {
+                total[i] += part * weights[i];
+            }
+        }
     }
 }

@@ -48,22 +48,34 @@ record Warnings(Range band, double left, int[] needed, List<Check> checks) {
         }
         int[] read =
                 needed.stream().mapToInt(Integer::intValue).filter(k -> k >= 0).toArray();
-        return new Warnings(band, left(chain), read, List.copyOf(checks));
+        return new Warnings(band, left(chain), read, checks.stream().distinct().toList());
     }
 
-    /** What is to be noted of the readings of a carcass. */
-    byte readings(Row row) {
-        byte note = 0;
-        for (int c = 0; c < checks.size(); c++) {
-            Check check = checks.get(c);
-            double value = check.reading() == Columns.CARCASS_WEIGHT ? row.kilograms() : row.reading(check.reading());
-            if (Double.isNaN(value)) {
-                note |= check.mayBeMissing() ? BatchWorker.RANGE_NOT_CHECKED : 0;
-            } else if (!check.range().holds(value)) {
-                note |= BatchWorker.OUTSIDE_RANGE;
+    /** Notes which carcasses of a block are outside the band, and drops what was noted of those that are not refused. */
+    void noteBand(Block block, byte[] notes, int from) {
+        for (int i = 0; i < block.size(); i++) {
+            if (!block.isPassed(i)) {
+                notes[from + i] = band.holds(block.kilograms()[i] * left) ? 0 : BatchWorker.OUTSIDE_BAND;
             }
         }
-        return note;
+    }
+
+    /** Notes what is to be noted of the readings of each carcass of a block. */
+    void noteReadings(Block block, byte[] notes, int from) {
+        for (int c = 0; c < checks.size(); c++) {
+            Check check = checks.get(c);
+            boolean isWeight = check.reading() == Columns.CARCASS_WEIGHT;
+            note(block, isWeight ? block.kilograms() : block.readings(check.reading()), check, notes, from);
+        }
+    }
+
+    private static void note(Block block, double[] values, Check check, byte[] notes, int from) {
+        byte missing = check.mayBeMissing() ? BatchWorker.RANGE_NOT_CHECKED : 0;
+        for (int i = 0; i < block.size(); i++) {
+            if (!check.range().holds(values[i]) && !block.isPassed(i)) {
+                notes[from + i] |= Double.isNaN(values[i]) ? missing : BatchWorker.OUTSIDE_RANGE;
+            }
+        }
     }
 
     static double left(List<BasisStep> chain) {

@@ -37,62 +37,69 @@ record WeighedCut(int cut, int first, Range[] ranges, int rule, Asked asked) imp
     }
 
     @Override
-    public boolean decide(Row row) {
+    public void decide(Block block) {
+        for (int carcass = 0; carcass < block.size(); carcass++) {
+            block.turnTo(carcass);
+            block.sure()[carcass] &= isDecided(block);
+        }
+    }
+
+    private boolean isDecided(Block block) {
         double mean;
         double deviation = 0;
         boolean exact = false;
         if (asked instanceof Asked.Carcass carcass) {
-            mean = row.kilograms() * carcass.left();
+            mean = block.weighed() * carcass.left();
             exact = carcass.asWeighed();
         } else {
             Asked.Piece piece = (Asked.Piece) asked;
-            row.descend(piece.path());
-            if (row.pathMean() == 0) {
-                return allOneWay(row);
+            block.descend(piece.path());
+            if (block.pathMean() == 0) {
+                return allOneWay(block);
             }
-            double kilograms = row.kilograms() / (piece.whole() * row.pathWorked());
-            mean = kilograms * row.pathMean();
-            deviation = row.pathVariance() > 0 ? kilograms * Math.sqrt(row.pathVariance()) : 0;
+            double kilograms = block.weighed() / (piece.whole() * block.pathWorked());
+            mean = kilograms * block.pathMean();
+            deviation = block.pathVariance() > 0 ? kilograms * Math.sqrt(block.pathVariance()) : 0;
         }
-        return split(row, mean, deviation, exact);
+        return split(block, mean, deviation, exact);
     }
 
     /** A cut of which there is nothing is nothing in whatever way. */
-    private boolean allOneWay(Row row) {
+    private boolean allOneWay(Block block) {
         for (int i = 0; i < ranges.length; i++) {
-            row.split(first + i, i == 0 ? 1 : 0, i == 0 ? 1 : 0);
+            block.split(first + i, i == 0 ? 1 : 0, i == 0 ? 1 : 0);
         }
         return true;
     }
 
-    private boolean split(Row row, double mean, double deviation, boolean exact) {
+    private boolean split(Block block, double mean, double deviation, boolean exact) {
         boolean sure = mean > 0;
         double pieces = 0;
         double weight = 0;
         for (int i = 0; i < ranges.length; i++) {
             if (i != rule) {
                 if (deviation > 0) {
-                    within(row, first + i, ranges[i], mean, deviation);
+                    within(block, first + i, ranges[i], mean, deviation);
                 } else {
                     sure &= exact || !ranges[i].isNearAnEnd(mean);
-                    row.split(first + i, ranges[i].holds(mean) ? 1 : 0, ranges[i].holds(mean) ? 1 : 0);
+                    block.split(first + i, ranges[i].holds(mean) ? 1 : 0, ranges[i].holds(mean) ? 1 : 0);
                 }
-                pieces += row.worked(first + i);
-                weight += row.share(first + i);
+                pieces += block.worked(first + i);
+                weight += block.share(first + i);
             }
         }
         if (rule >= 0) {
-            row.split(first + rule, Math.max(0, 1 - pieces), Math.max(0, 1 - weight));
+            block.split(first + rule, Math.max(0, 1 - pieces), Math.max(0, 1 - weight));
         }
-        return whole(row) && sure;
+        return whole(block) && sure;
     }
 
-    private static void within(Row row, int line, Range range, double mean, double deviation) {
+    private static void within(Block block, int line, Range range, double mean, double deviation) {
         double low = range.isFromTheStart() ? Double.NEGATIVE_INFINITY : (range.low() - mean) / deviation;
         double high = (range.high() - mean) / deviation;
         double pieces = STANDARD.cumulativeProbability(high) - STANDARD.cumulativeProbability(low);
         double weight = pieces - deviation / mean * (density(high) - density(low));
-        row.split(line, Math.max(0, pieces), Math.max(0, weight));
+        block.split(line, Math.max(0, pieces), Math.max(0, weight));
     }
 
     private static double density(double z) {
@@ -100,20 +107,20 @@ record WeighedCut(int cut, int first, Range[] ranges, int rule, Asked asked) imp
     }
 
     /** What is next to nothing is left out, and the others make a whole. */
-    private boolean whole(Row row) {
+    private boolean whole(Block block) {
         double pieces = 0;
         double weight = 0;
         boolean sure = true;
         for (int line = first; line < first + ranges.length; line++) {
-            sure &= isClear(row.worked(line)) && isClear(row.share(line));
-            if (row.worked(line) < NOTHING || row.share(line) < NOTHING) {
-                row.split(line, 0, 0);
+            sure &= isClear(block.worked(line)) && isClear(block.share(line));
+            if (block.worked(line) < NOTHING || block.share(line) < NOTHING) {
+                block.split(line, 0, 0);
             }
-            pieces += row.worked(line);
-            weight += row.share(line);
+            pieces += block.worked(line);
+            weight += block.share(line);
         }
         for (int line = first; line < first + ranges.length; line++) {
-            row.split(line, row.worked(line) / pieces, row.share(line) / weight);
+            block.split(line, block.worked(line) / pieces, block.share(line) / weight);
         }
         return sure && pieces > 0 && weight > 0;
     }
