@@ -130,6 +130,28 @@ class CarcassFileSlipsTest {
     }
 
     @Test
+    void a_heading_of_as_many_columns_as_are_taken_is_taken() {
+        String columns = "cold weight (kg)" + ",x".repeat(255);
+        assertEquals(1, result(columns + "\n22" + ",".repeat(255) + "\n").sums().carcasses());
+        assertEquals(
+                "G1706",
+                run(columns + ",x\n").diagnostics().stream()
+                        .map(finding -> finding.code().id())
+                        .collect(Collectors.joining()));
+    }
+
+    @Test
+    void a_grade_that_the_run_gives_is_not_read_from_the_file() throws IOException {
+        Working winter = Working.AS_WRITTEN.given(TradeName.of("season"), TradeName.of("winter"));
+        byte[] file = "cold weight (kg),season\n22,spring\n".getBytes(StandardCharsets.UTF_8);
+        BatchResult result = Batch.run(
+                        TREE, winter, BatchOrder.PLAIN, BatchFiles.reading("kills.csv", new ByteArrayInputStream(file)))
+                .orElseThrow();
+        assertEquals(List.of("season"), result.unused());
+        assertEquals(0, result.refused());
+    }
+
+    @Test
     void semicolons_and_decimal_commas_and_a_byte_order_mark_are_read() {
         BatchResult result = result("\ufefftag;cold weight (kg);season\newe 7;22,4;winter\r\newe 8;21,6;\r\n");
         assertEquals(44, result.sums().line(0).sum(), 1e-12);
@@ -145,14 +167,16 @@ class CarcassFileSlipsTest {
     }
 
     private static BatchResult result(String file) {
+        return run(file).orElseThrow();
+    }
+
+    private static Result<BatchResult> run(String file) {
         try {
             return Batch.run(
-                            TREE,
-                            Working.AS_WRITTEN,
-                            BatchOrder.PLAIN,
-                            BatchFiles.reading(
-                                    "kills.csv", new ByteArrayInputStream(file.getBytes(StandardCharsets.UTF_8))))
-                    .orElseThrow();
+                    TREE,
+                    Working.AS_WRITTEN,
+                    BatchOrder.PLAIN,
+                    BatchFiles.reading("kills.csv", new ByteArrayInputStream(file.getBytes(StandardCharsets.UTF_8))));
         } catch (IOException cannotHappenInMemory) {
             throw new UncheckedIOException(cannotHappenInMemory);
         }

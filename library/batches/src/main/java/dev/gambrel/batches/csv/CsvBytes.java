@@ -3,6 +3,7 @@ package dev.gambrel.batches.csv;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Arrays;
+import java.util.stream.LongStream;
 
 /**
  * Comma-separated values as UTF-8 (RFC 4180, lines ended by LF), put together without making objects. Text that a spreadsheet would
@@ -11,6 +12,8 @@ import java.util.Arrays;
 public final class CsvBytes {
     private static final int NOT_A_CHARACTER = 0xFFFD;
     private static final int MOST_DIGITS = 20;
+    private static final long[] LONGS =
+            LongStream.iterate(1, power -> power * 10).limit(19).toArray();
     private static final int[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
 
     private byte[] bytes = new byte[1 << 12];
@@ -70,30 +73,32 @@ public final class CsvBytes {
         gap();
         double steps = Math.rint(Math.abs(value) * POWERS[decimals]);
         long all = (long) steps;
+        room(MOST_DIGITS + 2);
         if (value < 0 && all > 0) {
-            room(1);
             bytes[length++] = '-';
         }
         if (decimals == 0) {
             digits(all, 1);
             return;
         }
-        digits(all / POWERS[decimals], 1);
-        room(1);
-        bytes[length++] = '.';
-        digits(all % POWERS[decimals], decimals);
+        digits(all, decimals + 1);
+        int point = length - decimals;
+        System.arraycopy(bytes, point, bytes, point + 1, decimals);
+        bytes[point] = '.';
+        length++;
     }
 
     private void digits(long value, int least) {
         room(MOST_DIGITS);
-        int count = 0;
-        for (long left = value; left > 0 || count < least; left /= 10) {
+        int count = least;
+        while (count < LONGS.length && value >= LONGS[count]) {
             count++;
         }
         long left = value;
         for (int i = length + count - 1; i >= length; i--) {
-            bytes[i] = (byte) ('0' + left % 10);
-            left /= 10;
+            long tenth = left / 10;
+            bytes[i] = (byte) ('0' + (left - tenth * 10));
+            left = tenth;
         }
         length += count;
     }
