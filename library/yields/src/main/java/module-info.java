@@ -7,6 +7,7 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.batch;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;
+    exports dev.gambrel.yields.lean;
     exports dev.gambrel.yields.packs;
     exports dev.gambrel.yields.packs.planning;
     exports dev.gambrel.yields.packs.rule;

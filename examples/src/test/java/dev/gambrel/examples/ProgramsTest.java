@@ -37,6 +37,17 @@ class ProgramsTest {
                 """, printed(() -> ExpectedWeights.main(new String[0])));
     }
 
+    /** By hand: 42 × 8 points carry 25 × 2 and 14.3 × 20; the 21.7 kg left need 43.4 kg that are 10 points leaner. */
+    @Test
+    void blend_tubs_prints_what_goes_in_and_what_is_missing() throws IOException {
+        assertEquals("""
+                breast: 14300 g
+                neck: 25000 g
+                shoulder trim: 42000 g
+                90 % lean to use up the rest: 43400 g
+                """, printed(() -> BlendTubs.main(new String[0])));
+    }
+
     @Test
     void a_tree_from_json_gives_the_same_figures_as_the_specification_in_words() throws IOException {
         byte[] json = Files.readAllBytes(Marram.file("topside.json"));

@@ -5,7 +5,7 @@ package dev.gambrel.diagnostic;
  *
  * <p>Identifiers are grouped by hundred: G01 files and limits, G02 reading a line, G03 names, G04 quantities, G05 mass,
  * G06 anatomy, G07 trims, streams and portions, G08 published figures, G09 JSON, G10 weights, G11 ways of working, G12 revisions,
- * G13 estimates, G14 portions and the bench, G15 allowances, G16 layout, G18 packs. An identifier is never
+ * G13 estimates, G14 portions and the bench, G15 allowances, G16 layout, G18 packs, G19 blends. An identifier is never
  * used again for something else.
  */
 public interface Code {

@@ -40,7 +40,11 @@ class LibraryRulesTest {
     static final ArchRule picocli_is_known_to_the_program_alone = only("picocli..", Rooms.COMMAND_LINE);
 
     @ArchTest
-    static final ArchRule distributions_are_known_to_the_yields_alone = only("org.apache..", Rooms.YIELDS);
+    static final ArchRule distributions_are_known_to_yields_and_blends_alone =
+            only("org.apache..", Rooms.YIELDS, Rooms.BLENDS);
+
+    @ArchTest
+    static final ArchRule the_solver_is_known_in_one_place = only("org.ojalgo..", "dev.gambrel.blends.solver..");
 
     @ArchTest
     static final ArchRule nothing_else_comes_in = classes()
@@ -51,7 +55,8 @@ class LibraryRulesTest {
                     "org.antlr..",
                     "com.fasterxml.jackson.core..",
                     "picocli..",
-                    "org.apache.commons.statistics.."));
+                    "org.apache.commons.statistics..",
+                    "org.ojalgo.."));
 
     @ArchTest
     static final ArchRule what_the_grammar_makes_stays_with_the_parser =

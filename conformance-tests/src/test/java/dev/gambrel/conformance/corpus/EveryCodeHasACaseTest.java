@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.compiler.code.MeaningCode;
@@ -55,6 +56,7 @@ class EveryCodeHasACaseTest {
                 || code instanceof WorkingCode
                 || code instanceof FormatCode
                 || code instanceof MeasurementCode
+                || code instanceof BlendCode
                 || code instanceof PackCode;
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.Compilation;
 import dev.gambrel.compiler.SpecCompiler;
@@ -47,6 +48,7 @@ class ExplainPagesTest {
                 || code.id().startsWith("G17")
                 || code instanceof FormatCode
                 || code instanceof MeasurementCode
+                || code instanceof BlendCode
                 || code instanceof PackCode;
     }
 

@@ -12,6 +12,7 @@ import dev.gambrel.tree.Description;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.anatomy.SkeletonPoint;
 import dev.gambrel.tree.anatomy.SpineRegion;
 import dev.gambrel.tree.inspection.TreeCode;
@@ -130,9 +131,12 @@ final class BrokenTrees {
 
     private static Map<TreeCode, CutTree> ofHomes() {
         Home nowhere = new Home.NotStated();
+        Home analysed = new Home.ToStream(
+                name("diced"), new SourceLean.Stated(percent("80"), dev.gambrel.tree.Stream.Judged.CHEMICAL));
         return Map.of(
                 NOT_FROM_THERE, declaring(onlyFrom("leg"), HOUSE.sources()),
                 CUT_NOT_MADE, declaring(onlyFrom("wing"), HOUSE.sources()),
+                SOURCE_JUDGED_APART, carcass(cut("joint", "10"), new Part.Rest(analysed)),
                 NO_HOME, carcass(cut("joint", "10"), new Part.Rest(nowhere)),
                 REMAINDER_NO_HOME, carcass(portioned(nowhere, "180"), REST),
                 TARGET_OUTSIDE_RANGE, carcass(portioned(MINCE, "250"), REST),

@@ -104,7 +104,7 @@ final class PartPlaces {
             case SOURCE -> Stream.of("sources", "share/sources");
             case BAND -> Stream.of("carcass/band", "carcass");
             case STEP -> Stream.of("carcass/steps", "carcass");
-            case LEAN -> Stream.of("streams");
+            case LEAN -> Stream.of("streams", "home/lean");
             case SPECIES -> Stream.of("species");
             case MEASURE -> Stream.of("carcass/measures");
             case ESTIMATE, TERM -> Stream.of("carcass/estimates");

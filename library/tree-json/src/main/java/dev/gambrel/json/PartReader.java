@@ -10,6 +10,7 @@ import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.anatomy.PieceCount;
@@ -56,7 +57,11 @@ final class PartReader {
 
     private static final Reading<Home> HOME = new Readings.Kinds<Home>()
             .or("product", in -> new Home.Product())
-            .or("stream", in -> new Home.ToStream(in.need("stream", "the name of a stream", Readings::name)));
+            .or(
+                    "stream",
+                    in -> new Home.ToStream(
+                            in.need("stream", "the name of a stream", Readings::name),
+                            in.optional("lean", SourceLean.NOT_STATED, Readings.object(TreeReader::sourceLean))));
 
     private static final Reading<TrimRule> RULE = new Readings.Kinds<TrimRule>()
             .or(

@@ -8,6 +8,7 @@ import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Source;
+import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
@@ -161,6 +162,12 @@ final class TreeReader {
     private static Stream.Lean lean(ObjectReader in) {
         return new Stream.Lean.Stated(
                 FigureReader.quantity(in, "amount", Dimension.SHARE),
+                in.optional("judged", Stream.Judged.NOT_STATED, JUDGED));
+    }
+
+    static SourceLean sourceLean(ObjectReader in) {
+        return new SourceLean.Stated(
+                in.need("percent", "how lean it is", FigureReader.expected(Dimension.SHARE)),
                 in.optional("judged", Stream.Judged.NOT_STATED, JUDGED));
     }
 

@@ -1,5 +1,6 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.cli.blend.BlendVerb;
 import dev.gambrel.cli.carcasses.CarcassesVerb;
 import dev.gambrel.cli.catalogue.CatalogueVerb;
 import dev.gambrel.cli.check.CheckVerb;
@@ -30,6 +31,7 @@ final class Verbs {
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
             case CarcassesVerb.NAME -> Optional.of(new CarcassesVerb());
+            case BlendVerb.NAME -> Optional.of(new BlendVerb());
             case PacksVerb.NAME -> Optional.of(new PacksVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
@@ -47,6 +49,7 @@ final class Verbs {
                 YieldVerb.NAME,
                 EstimateVerb.NAME,
                 CarcassesVerb.NAME,
+                BlendVerb.NAME,
                 PacksVerb.NAME,
                 TreeVerb.NAME,
                 OriginVerb.NAME,

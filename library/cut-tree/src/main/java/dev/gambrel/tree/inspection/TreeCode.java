@@ -177,6 +177,13 @@ public enum TreeCode implements Code {
             "bone-in-lean",
             Severity.WARNING,
             "Bone goes into {stream}, which is said to be {lean} lean: {bones}."),
+    /** Lean by eye put with lean by analysis. */
+    SOURCE_JUDGED_APART(
+            "G1909",
+            "source-judged-apart",
+            Severity.ERROR,
+            "What goes to {stream} from {part} has a lean that is {judged}, and that of {other} is {otherwise}; lean by eye"
+                    + " and lean by analysis are not the same figure."),
     /** Meat of another cut in a stream that takes only some. */
     NOT_FROM_THERE(
             "G0707",

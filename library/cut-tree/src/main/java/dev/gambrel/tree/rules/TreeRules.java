@@ -70,6 +70,7 @@ public final class TreeRules {
             new Homes(),
             new BoneInLean(),
             new OnlyFrom(),
+            new JudgedAlike(),
             new PortionTargets(),
             new PrecedenceSaid(),
             new PlausiblePortions(),

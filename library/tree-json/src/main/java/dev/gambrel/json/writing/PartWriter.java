@@ -5,6 +5,7 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
+import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.choice.Choice;
@@ -111,9 +112,18 @@ final class PartWriter {
 
     private static Optional<Canonical> home(Home home) {
         if (home instanceof Home.ToStream stream) {
-            return Optional.of(Canonical.kind("stream").put("stream", stream.stream()));
+            return Optional.of(
+                    Canonical.kind("stream").put("stream", stream.stream()).putIfStated("lean", lean(stream.lean())));
         }
         return home instanceof Home.Product ? Optional.of(Canonical.kind("product")) : Optional.empty();
+    }
+
+    private static Optional<Canonical> lean(SourceLean lean) {
+        return lean instanceof SourceLean.Stated stated
+                ? Optional.of(Canonical.fields()
+                        .put("percent", FigureWriter.expected(stated.percent()))
+                        .putUnlessEmpty("judged", stated.judged().words()))
+                : Optional.empty();
     }
 
     private static Canonical portion(Portion portion) {

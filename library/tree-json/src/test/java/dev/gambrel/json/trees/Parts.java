@@ -5,6 +5,8 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.SourceLean;
+import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.anatomy.PieceCount;
@@ -68,7 +70,13 @@ final class Parts {
         return Arbitraries.oneOf(
                 Arbitraries.create(Home.Product::new),
                 Words.names().map(Home.ToStream::new),
+                Combinators.combine(Words.names(), leans()).as(Home.ToStream::new),
                 Arbitraries.create(Home.NotStated::new));
+    }
+
+    private static Arbitrary<SourceLean> leans() {
+        return Combinators.combine(Figures.expected(Dimension.SHARE), Arbitraries.of(Stream.Judged.values()))
+                .as(SourceLean.Stated::new);
     }
 
     private static Arbitrary<TrimRule> rules() {

@@ -34,6 +34,10 @@ final class TextReport {
         String heading = "where it all goes" + (yields.portions().isEmpty() ? "" : ", before portioning");
         totals(heading, figures, totals, out);
         withoutShare(yields, out);
+        if (LeanLines.areSaid(yields)) {
+            out.append('\n');
+            LeanLines.print("how lean it is" + (yields.portions().isEmpty() ? "" : ", before portioning"), yields, out);
+        }
         if (!yields.portions().isEmpty()) {
             out.append('\n');
             List<PortionYield> portions = PortionYield.of(yields);

@@ -1,6 +1,7 @@
 package dev.gambrel.cli.explain;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.blends.BlendCode;
 import dev.gambrel.compiler.code.ConditionCode;
 import dev.gambrel.compiler.code.MeaningCode;
 import dev.gambrel.compiler.code.RevisionCode;
@@ -49,6 +50,7 @@ public final class Codes {
                         BatchCode.values(),
                         WorkingCode.values(),
                         MeasurementCode.values(),
+                        BlendCode.values(),
                         PackCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))

@@ -14,13 +14,17 @@ import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Interval;
 import dev.gambrel.yields.figure.Spread;
+import dev.gambrel.yields.lean.StreamLean;
+import dev.gambrel.yields.lean.StreamLeans;
 import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
 import dev.gambrel.yields.working.WayUsed;
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -138,6 +142,10 @@ public final class YieldJson {
 
     private void streams(ExpectedYields yields) throws IOException {
         json.writeArrayFieldStart("streams");
+        Map<Stream, StreamLean.Found> leans = new HashMap<>();
+        for (StreamLean each : StreamLeans.of(yields)) {
+            leans.put(each.stream(), each.found());
+        }
         for (StreamYield stream : yields.streams()) {
             json.writeStartObject();
             json.writeStringField("name", stream.stream().name().text());
@@ -148,9 +156,28 @@ public final class YieldJson {
             }
             json.writeFieldName("weight");
             estimate(stream.weight());
+            found(leans.get(stream.stream()));
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    /** How lean a stream comes out; left out where its sources do not say. */
+    private void found(StreamLean.Found found) throws IOException {
+        if (!(found instanceof StreamLean.Found.Known known)) {
+            return;
+        }
+        json.writeObjectFieldStart("leanFound");
+        json.writeNumberField("meanPercent", known.lean().percent().mean());
+        if (known.lean().percent().spread() instanceof Spread.Stated stated) {
+            json.writeNumberField("standardDeviationPoints", stated.standardDeviation());
+        }
+        if (known.range95().isPresent()) {
+            json.writeNumberField("lowPercent", known.range95().get().low());
+            json.writeNumberField("highPercent", known.range95().get().high());
+        }
+        json.writeStringField("judged", known.judged().words());
+        json.writeEndObject();
     }
 
     private void portion(PortionYield portion) throws IOException {

@@ -53,7 +53,7 @@ final class CutLowering {
 
     /** What a cut and a way of working say alike: what it is, where it goes, and what stands in the braces. */
     Cut rest(Located located, Clauses clauses, TreePath path, PieceCount count, Share share) {
-        Home home = PartLowering.home(clauses, new Home.Product());
+        Home home = PartLowering.home(located, clauses, new Home.Product());
         Body body = new Body();
         head(clauses, body, located.report());
         clauses.finish();

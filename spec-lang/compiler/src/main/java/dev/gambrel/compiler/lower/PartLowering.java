@@ -1,16 +1,19 @@
 package dev.gambrel.compiler.lower;
 
 import dev.gambrel.compiler.meaning.Clauses;
+import dev.gambrel.compiler.meaning.FigureReader;
 import dev.gambrel.compiler.meaning.JoinedNames;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.meaning.MissingComma;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.quantity.Dimension;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.TrimRule;
 import java.util.List;
 import java.util.Optional;
@@ -53,10 +56,19 @@ final class PartLowering {
         return line.name();
     }
 
-    static Home home(Clauses clauses, Home otherwise) {
+    /** Where a line sends something, and how lean that is; what goes to no stream says nothing of its lean. */
+    static Home home(Located located, Clauses clauses, Home otherwise) {
         return clauses.one(Clause.Arrow.class, "where it goes")
-                .<Home>map(arrow -> new Home.ToStream(arrow.stream().text()))
+                .<Home>map(arrow -> new Home.ToStream(arrow.stream().text(), lean(located, clauses)))
                 .orElse(otherwise);
+    }
+
+    private static SourceLean lean(Located located, Clauses clauses) {
+        return clauses.one(Clause.Lean.class, "how lean it is")
+                .flatMap(clause -> new FigureReader(located.report())
+                        .expected(clause.figure(), Dimension.SHARE)
+                        .<SourceLean>map(percent -> new SourceLean.Stated(percent, clause.judged())))
+                .orElse(SourceLean.NOT_STATED);
     }
 
     private Share share(Located located, Clauses clauses, TreePath above) {
@@ -71,7 +83,7 @@ final class PartLowering {
         Clauses clauses = new Clauses(located);
         TradeName name = name(located.line());
         Share share = share(located, clauses, above);
-        Home home = home(clauses, homeUnlessDamaged(located));
+        Home home = home(located, clauses, homeUnlessDamaged(located));
         List<TradeName> after = BenchLowering.after(clauses);
         clauses.finish();
         return new Part.Bone(name, JoinedNames.of(name), share, home, after);
@@ -109,7 +121,7 @@ final class PartLowering {
 
     private Part trimmed(Located located, Clauses clauses, TrimRule rule, TreePath above) {
         Share share = share(located, clauses, above);
-        Home home = home(clauses, homeUnlessDamaged(located));
+        Home home = home(located, clauses, homeUnlessDamaged(located));
         List<TradeName> after = BenchLowering.after(clauses);
         clauses.finish();
         return new Part.Trim(name(located.line()), rule, share, home, after);
@@ -124,7 +136,7 @@ final class PartLowering {
 
     private Part rest(Located located) {
         Clauses clauses = new Clauses(located);
-        Home home = home(clauses, homeUnlessDamaged(located));
+        Home home = home(located, clauses, homeUnlessDamaged(located));
         clauses.finish();
         return new Part.Rest(home);
     }

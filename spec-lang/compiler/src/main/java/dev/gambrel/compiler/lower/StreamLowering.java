@@ -6,6 +6,7 @@ import dev.gambrel.compiler.meaning.JoinedNames;
 import dev.gambrel.compiler.meaning.Located;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
+import dev.gambrel.compiler.syntax.Figure;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Source;
@@ -26,7 +27,7 @@ final class StreamLowering {
         Stream.Kind kind = clauses.required(Clause.Kind.class, "what becomes of it", whatToWrite(name, swallowed))
                 .map(Clause.Kind::kind)
                 .orElse(swallowed.orElse(Stream.Kind.WASTE));
-        Stream.Lean lean = clauses.one(Clause.Lean.class, "how lean it is")
+        Stream.Lean lean = clauses.one(Clause.Lean.class, "how lean it is", StreamLowering::isOneFigure)
                 .map(clause -> lean(clause, located.report()))
                 .orElse(new Stream.Lean.NotStated());
         List<TradeName> onlyFrom = clauses.one(Clause.OnlyFrom.class, "what it comes from")
@@ -54,9 +55,14 @@ final class StreamLowering {
                 .orElse("Write saleable, by-product or waste after the name.");
     }
 
+    /** A stream is meant to be so lean: that strays from nothing. */
+    private static boolean isOneFigure(Clause.Lean clause) {
+        return clause.figure().more() instanceof Figure.More.Nothing;
+    }
+
     private static Stream.Lean lean(Clause.Lean clause, FileReport report) {
         return new FigureReader(report)
-                .quantity(clause.percent(), Dimension.SHARE)
+                .quantity(clause.figure().amount(), Dimension.SHARE)
                 .<Stream.Lean>map(percent -> new Stream.Lean.Stated(percent, clause.judged()))
                 .orElse(new Stream.Lean.NotStated());
     }

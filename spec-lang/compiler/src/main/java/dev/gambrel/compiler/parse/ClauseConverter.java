@@ -146,7 +146,7 @@ final class ClauseConverter {
         if (clause instanceof RibsClauseContext c) {
             clauses.add(new Clause.Ribs(c.NUMBER(0).getText(), c.NUMBER(1).getText(), span));
         } else if (clause instanceof LeanClauseContext c) {
-            clauses.add(new Clause.Lean(figures.amount(c.quantity()), judged(c), span));
+            clauses.add(new Clause.Lean(figures.figure(c.expectation()), judged(c), span));
         } else if (clause instanceof KindClauseContext c) {
             clauses.add(new Clause.Kind(kind(c), span));
         } else if (clause instanceof BetweenClauseContext c) {

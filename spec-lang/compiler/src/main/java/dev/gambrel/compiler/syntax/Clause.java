@@ -64,11 +64,11 @@ public sealed interface Clause {
     /**
      * How lean.
      *
-     * @param percent the figure
+     * @param figure the figure
      * @param judged how it is found
      * @param span the place
      */
-    record Lean(Amount percent, Stream.Judged judged, Span span) implements Clause {}
+    record Lean(Figure figure, Stream.Judged judged, Span span) implements Clause {}
 
     /**
      * What becomes of a stream.

@@ -8,8 +8,10 @@ import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.BasisStep;
+import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
+import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
@@ -49,6 +51,9 @@ public final class PlausibleShares implements Rule {
             for (Part part : site.parts()) {
                 if (part.share() instanceof Share.Stated stated) {
                     checkShare(stated.expected(), () -> site.at(part, Aspect.SHARE), found);
+                }
+                if (part.home() instanceof Home.ToStream to && to.lean() instanceof SourceLean.Stated lean) {
+                    checkShare(lean.percent(), () -> site.at(part, Aspect.LEAN), found);
                 }
             }
         }

@@ -92,6 +92,7 @@ public final class OriginReport {
         values.add("bone", Aspect.BONE_STATE);
         values.add("fat", Aspect.LIMIT);
         values.add("goes to", Aspect.STREAM);
+        values.add("lean", Aspect.LEAN);
         bench(values);
         values.add("parted", Aspect.SEPARATION);
         values.add("number", Aspect.REFERENCE);

@@ -89,7 +89,7 @@ clause
     | BONELESS                                                           # bonelessClause
     | RIBS NUMBER TO NUMBER                                              # ribsClause
     | SOURCE name                                                        # sourceClause
-    | LEAN quantity (VISUAL | CHEMICAL)?                                 # leanClause
+    | LEAN expectation (VISUAL | CHEMICAL)?                              # leanClause
     | (SALEABLE | BY_PRODUCT | WASTE)                                    # kindClause
     | ALSO name (LPAREN name (COMMA name)* RPAREN)?                      # alsoClause
     | REMAINDER ARROW name                                               # remainderClause

@@ -1,0 +1,2 @@
+/** How lean a stream is, from what goes into it. */
+package dev.gambrel.yields.lean;

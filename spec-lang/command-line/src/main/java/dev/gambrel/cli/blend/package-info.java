@@ -1,0 +1,2 @@
+/** The verb that blends tubs of trim. */
+package dev.gambrel.cli.blend;
