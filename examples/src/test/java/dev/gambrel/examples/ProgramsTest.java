@@ -15,6 +15,8 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.api.parallel.Resources;
@@ -92,6 +94,34 @@ class ProgramsTest {
         String expected = YieldTable.of(Yields.of(tree).forTypicalCarcass().orElseThrow(), Unit.KILOGRAM, 3)
                 .text();
         assertEquals(expected, TreeFromJson.report("hogget.json", sent.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Nothing is lost: what cannot be worked out is told with its reason, and pounds among kilograms are asked about. */
+    @Test
+    void a_batch_gives_what_each_carcass_gives_and_tells_what_is_refused() throws IOException {
+        String specification = Marram.file("hogget.cuts").toString();
+        String carcasses = Marram.file("kills.csv").toString();
+        List<String> lines = printed(() -> BatchOfCarcasses.main(new String[] {specification, carcasses}))
+                .lines()
+                .toList();
+        assertEquals(
+                List.of(
+                        "hogget 4101",
+                        "hogget 4102",
+                        "hogget 4103",
+                        "hogget 4104",
+                        "hogget 4105",
+                        "hogget 4106",
+                        "hogget 4111"),
+                lines.subList(1, 8).stream().map(line -> line.split(",")[1]).toList());
+        assertEquals(
+                "5,hogget 4104,21.489",
+                String.join(",", Arrays.copyOf(lines.get(4).split(","), 3)));
+        assertEquals(
+                List.of("G1002", "G1714", "G1710", "G1715", "G1711", "G1002", "G1004"),
+                lines.subList(8, 15).stream().map(line -> line.substring(0, 5)).toList());
+        assertTrue(lines.get(8).contains("Were these pounds?"), lines.get(8));
+        assertEquals("12 rows, 5 refused", lines.get(15));
     }
 
     @Test

@@ -14,6 +14,7 @@ final class Rooms {
     static final String TREE = "dev.gambrel.tree..";
     static final String JSON = "dev.gambrel.json..";
     static final String YIELDS = "dev.gambrel.yields..";
+    static final String BATCHES = "dev.gambrel.batches..";
     static final String BLENDS = "dev.gambrel.blends..";
     static final String COMPILER = "dev.gambrel.compiler..";
     static final String COMMAND_LINE = "dev.gambrel.cli..";

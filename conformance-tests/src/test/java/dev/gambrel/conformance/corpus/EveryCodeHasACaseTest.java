@@ -3,6 +3,7 @@ package dev.gambrel.conformance.corpus;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.batches.BatchCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.SpecCompiler;
@@ -51,6 +52,7 @@ class EveryCodeHasACaseTest {
         return EXEMPT.containsKey(code)
                 || code instanceof JsonCode
                 || code instanceof YieldCode
+                || code instanceof BatchCode
                 || code instanceof WorkingCode
                 || code instanceof FormatCode
                 || code instanceof MeasurementCode

@@ -45,6 +45,7 @@ class ExplainPagesTest {
                 || code instanceof WorkingCode
                 || code.id().startsWith("G09")
                 || code.id().startsWith("G10")
+                || code.id().startsWith("G17")
                 || code instanceof FormatCode
                 || code instanceof MeasurementCode
                 || code instanceof BlendCode

@@ -1,6 +1,7 @@
 package dev.gambrel.cli;
 
 import dev.gambrel.cli.blend.BlendVerb;
+import dev.gambrel.cli.carcasses.CarcassesVerb;
 import dev.gambrel.cli.catalogue.CatalogueVerb;
 import dev.gambrel.cli.check.CheckVerb;
 import dev.gambrel.cli.estimate.EstimateVerb;
@@ -29,6 +30,7 @@ final class Verbs {
             case CheckVerb.NAME -> Optional.of(new CheckVerb());
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
+            case CarcassesVerb.NAME -> Optional.of(new CarcassesVerb());
             case BlendVerb.NAME -> Optional.of(new BlendVerb());
             case PacksVerb.NAME -> Optional.of(new PacksVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
@@ -46,6 +48,7 @@ final class Verbs {
                 CheckVerb.NAME,
                 YieldVerb.NAME,
                 EstimateVerb.NAME,
+                CarcassesVerb.NAME,
                 BlendVerb.NAME,
                 PacksVerb.NAME,
                 TreeVerb.NAME,

@@ -67,7 +67,7 @@ final class Exactly {
     private static Quantity weight(double kilograms, Unit unit) {
         BigDecimal exact = BigDecimal.valueOf(Double.isFinite(kilograms) ? kilograms : 0);
         return unit == Unit.KILOGRAM
-                ? new Quantity(exact, unit)
+                ? new Quantity(plain(exact), unit)
                 : new Quantity(plain(exact.divide(unit.factor(), DIGITS)), unit);
     }
 

@@ -1,5 +1,6 @@
 package dev.gambrel.cli.explain;
 
+import dev.gambrel.batches.BatchCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.compiler.code.ConditionCode;
 import dev.gambrel.compiler.code.MeaningCode;
@@ -46,6 +47,7 @@ public final class Codes {
                         AllowanceCode.values(),
                         JsonCode.values(),
                         YieldCode.values(),
+                        BatchCode.values(),
                         WorkingCode.values(),
                         MeasurementCode.values(),
                         BlendCode.values(),

@@ -7,8 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFileAttributeView;
 
 /**
  * Writes a file whole or not at all: under its final name there is never half of it. A link is followed and stays a
@@ -26,33 +24,12 @@ public final class WholeFile {
      * @return whether it was written
      */
     public static boolean write(Path file, String text) {
-        try {
-            Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-            Path folder = target.getParent();
-            boolean mayReplace = Files.isRegularFile(target) && Files.isWritable(target);
-            if (folder == null || Files.exists(target) && !mayReplace) {
-                return false;
-            }
-            Path half = folder.resolve("." + target.getFileName() + ".part");
-            Files.createFile(half);
-            try {
-                keepReaders(half, target);
-                Files.write(half, text.getBytes(StandardCharsets.UTF_8));
-                Files.move(half, target, StandardCopyOption.ATOMIC_MOVE);
-                return true;
-            } finally {
-                Files.deleteIfExists(half);
-            }
+        try (HalfFile half = HalfFile.of(file)) {
+            half.out().write(text.getBytes(StandardCharsets.UTF_8));
+            half.finish();
+            return true;
         } catch (IOException cannotWrite) {
             return false;
-        }
-    }
-
-    /** Before its first byte is written, who may read it is whoever may read what it replaces. */
-    private static void keepReaders(Path half, Path target) throws IOException {
-        PosixFileAttributeView old = Files.getFileAttributeView(target, PosixFileAttributeView.class);
-        if (old != null && Files.exists(target)) {
-            Files.setPosixFilePermissions(half, old.readAttributes().permissions());
         }
     }
 
@@ -69,8 +46,14 @@ public final class WholeFile {
         return ExitStatus.COULD_NOT;
     }
 
-    /** Whether two names are of one file that is there. */
-    static boolean isSame(Path one, Path other) {
+    /**
+     * Whether two names are of one file that is there.
+     *
+     * @param one a name
+     * @param other another
+     * @return false where it cannot be told
+     */
+    public static boolean isSame(Path one, Path other) {
         try {
             return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
         } catch (IOException cannotTell) {

@@ -1,0 +1,6 @@
+/** Files of carcasses worked out one after another, in bounded memory. */
+module dev.gambrel.batches {
+    requires transitive dev.gambrel.yields;
+
+    exports dev.gambrel.batches;
+}
