@@ -239,7 +239,7 @@ public final class JointEstimate {
      * @throws IllegalArgumentException if the mean is 0
      */
     public Ratio ratio(int over, int under) {
-        return new Ratio(figure(over), figure(under), covariance[over][under]);
+        return Ratio.of(figure(over), figure(under), covariance[over][under]);
     }
 
     @Override

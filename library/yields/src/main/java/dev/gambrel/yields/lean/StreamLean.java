@@ -5,6 +5,7 @@ import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Interval;
+import dev.gambrel.yields.figure.Ratio;
 import dev.gambrel.yields.figure.Spread;
 import java.util.List;
 import java.util.Optional;

@@ -7,6 +7,7 @@ import dev.gambrel.tree.Stream;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.Ratio;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
