@@ -31,6 +31,17 @@ final class EstimatedSheet {
 
     private EstimatedSheet() {}
 
+    /** The sheet of so many parts, in words. */
+    static String text(int parts) {
+        return SpecText.of(parts)
+                .replaceFirst("remove spinal cord", EQUATIONS + "remove spinal cord")
+                .replaceFirst("remove channel fat .*\\n", "rest -> render\n")
+                .replaceFirst("cut leg" + WRITTEN, "cut leg, two per carcass, estimated by legs, bone in")
+                .replaceFirst("cut loin" + WRITTEN, "cut loin, two per carcass, estimated by loins, bone in")
+                .replaceFirst(
+                        "cut shoulder" + WRITTEN, "cut shoulder, two per carcass, estimated by shoulders, bone in");
+    }
+
     /**
      * The sheet.
      *
@@ -39,14 +50,8 @@ final class EstimatedSheet {
      * @throws IllegalStateException if the specification leads to any error
      */
     static CutTree of(int parts) {
-        String text = SpecText.of(parts)
-                .replaceFirst("remove spinal cord", EQUATIONS + "remove spinal cord")
-                .replaceFirst("remove channel fat .*\\n", "rest -> render\n")
-                .replaceFirst("cut leg" + WRITTEN, "cut leg, two per carcass, estimated by legs, bone in")
-                .replaceFirst("cut loin" + WRITTEN, "cut loin, two per carcass, estimated by loins, bone in")
-                .replaceFirst(
-                        "cut shoulder" + WRITTEN, "cut shoulder, two per carcass, estimated by shoulders, bone in");
-        Result<Compilation> result = new SpecCompiler().compile(new SourceText("sheet.cuts", text), Sources.none());
+        Result<Compilation> result =
+                new SpecCompiler().compile(new SourceText("sheet.cuts", text(parts)), Sources.none());
         return result.value()
                 .orElseThrow(() -> new IllegalStateException("not a sound specification: " + result.diagnostics()))
                 .tree();
