@@ -8,6 +8,7 @@ import dev.gambrel.json.TreeJsonWriter;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.table.YieldTable;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -128,6 +129,25 @@ class ProgramsTest {
         String report = TreeFromJson.report("order.json", "{\"order\": 1}".getBytes(StandardCharsets.UTF_8));
         assertTrue(report.startsWith("error"), report);
         assertTrue(report.contains("order.json"), report);
+    }
+
+    /** By hand: forty carcasses stray by √40 of one, the means of twelve tests by 40 / √12 of one, so by √(40 / 12) = 1.83 of it. */
+    @Test
+    void forty_carcasses_have_weight_value_and_how_they_vary_together() throws IOException {
+        String hogget = Marram.file("hogget.cuts").toString();
+        assertEquals("""
+                products, kg: 503.2, between carcasses ± 1.23, doubt ± 2.25
+                their value: 5793.3, between carcasses ± 15.20, doubt ± 27.73
+                correlation of the two: 0.96
+                value of a kilogram: 11.51
+                """, printed(() -> FortyCarcasses.main(new String[] {hogget})));
+        Estimate one = Yields.of(Marram.tree("hogget.cuts"))
+                .forTypicalCarcass()
+                .orElseThrow()
+                .products();
+        assertEquals(503.2, 40 * one.mean(), 0.05);
+        assertEquals(1.23, Math.sqrt(40 * one.spread().variance()), 0.005);
+        assertEquals(2.25, 40 * Math.sqrt(one.spread().variance() / 12), 0.005);
     }
 
     private static String printed(Program program) throws IOException {

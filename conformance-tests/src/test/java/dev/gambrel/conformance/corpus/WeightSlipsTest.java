@@ -9,8 +9,11 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.yields.CarcassLot;
 import dev.gambrel.yields.CarcassWeight;
+import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.Yields;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,9 +44,32 @@ class WeightSlipsTest {
         Corpus.hold(Corpus.report(found), Corpus.folder("weights").resolve("no_band.expected"));
     }
 
+    @Test
+    void carcasses_that_are_worked_by_their_weight_are_not_told_together() {
+        CutTree tree = sheet(Sheets.hogget("""
+                cut leg 33 %, two per carcass {
+                  worked as steaks, when the carcass is over 22 kg
+                  worked as joint, when the carcass is at most 22 kg
+                }
+                rest -> mince
+                """));
+        var found = Yields.of(tree)
+                .forCarcasses(CarcassLot.weighed(List.of(cold("24"), cold("21"))), Doubt.NOT_SAID)
+                .diagnostics();
+        assertEquals("G1006", Corpus.codes(found));
+        Corpus.hold(Corpus.report(found), Corpus.folder("weights").resolve("carcasses_worked_apart.expected"));
+    }
+
+    private static CarcassWeight cold(String kilograms) {
+        return new CarcassWeight(Quantity.of(kilograms, Unit.KILOGRAM), Basis.COLD);
+    }
+
     private static CutTree tree(String band) {
-        String sheet =
-                Sheets.hogget("cut leg 33 %, two per carcass\nrest -> mince\n").replace("20 kg to 24 kg", band);
+        return sheet(
+                Sheets.hogget("cut leg 33 %, two per carcass\nrest -> mince\n").replace("20 kg to 24 kg", band));
+    }
+
+    private static CutTree sheet(String sheet) {
         var text = new SourceText("hogget.cuts", sheet);
         return new SpecCompiler().compile(text, Sources.none()).orElseThrow().tree();
     }

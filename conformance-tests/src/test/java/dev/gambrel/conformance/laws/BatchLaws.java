@@ -21,6 +21,7 @@ import dev.gambrel.yields.batch.BatchWorker;
 import dev.gambrel.yields.batch.Carcasses;
 import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.Node;
+import dev.gambrel.yields.working.Pairs;
 import dev.gambrel.yields.working.Working;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
@@ -134,13 +135,18 @@ class BatchLaws {
         return Arbitraries.of(
                 plan(WAYS, Basis.COLD),
                 plan(WAYS, Basis.WARM),
+                plan(WAYS, Basis.COLD, Working.AS_WRITTEN.with(new Pairs(0.4))),
                 plan(ESTIMATES, Basis.COLD),
                 plan(ESTIMATES, Basis.WARM),
                 plan(PORK, Basis.WARM));
     }
 
     private static BatchPlan plan(String text, Basis basis) {
-        return BatchPlan.of(compiled(text), Working.AS_WRITTEN, basis).orElseThrow();
+        return plan(text, basis, Working.AS_WRITTEN);
+    }
+
+    private static BatchPlan plan(String text, Basis basis, Working working) {
+        return BatchPlan.of(compiled(text), working, basis).orElseThrow();
     }
 
     /** Weights and readings of a figure or two, so that limits are met; some missing, some out of reach. */

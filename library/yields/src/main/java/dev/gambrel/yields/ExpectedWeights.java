@@ -5,8 +5,10 @@ import dev.gambrel.quantity.Quantity;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
+import dev.gambrel.yields.plan.Node;
 import dev.gambrel.yields.plan.PlanBuilder;
 import dev.gambrel.yields.plan.YieldPlan;
+import dev.gambrel.yields.working.Pairs;
 import dev.gambrel.yields.working.PieceWeight;
 import dev.gambrel.yields.working.Weights;
 import dev.gambrel.yields.working.Worked;
@@ -16,7 +18,7 @@ import java.util.Map;
 import java.util.function.Function;
 
 /** What conditions ask to be weighed, as it is expected of one carcass. */
-record ExpectedWeights(CarcassWeight weighed, List<BasisStep> chain) implements Weights {
+record ExpectedWeights(CarcassWeight weighed, List<BasisStep> chain, Pairs pairs) implements Weights {
     @Override
     public Quantity carcass() {
         return WeightCheck.after(chain, weighed.mass());
@@ -33,8 +35,9 @@ record ExpectedWeights(CarcassWeight weighed, List<BasisStep> chain) implements 
     }
 
     private PieceWeight piece(YieldPlan plan, int v) {
-        double kilograms = weighed.mass().value() / plan.node(v).pieces().expected();
-        Estimate one = plan.weight(v).times(kilograms);
+        Node.Pieces pieces = plan.node(v).pieces();
+        Estimate all = plan.weight(v).times(weighed.mass().value());
+        Estimate one = pairs.onePiece(all, pieces.whole(), pieces.expected());
         return new PieceWeight(
                 one.mean(), one.spread() instanceof Spread.Stated stated ? stated.standardDeviation() : 0);
     }

@@ -6,13 +6,16 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.JointEstimate;
 import dev.gambrel.yields.plan.YieldPlan;
+import dev.gambrel.yields.working.Pairs;
 import dev.gambrel.yields.working.WayUsed;
 import dev.gambrel.yields.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -26,13 +29,15 @@ public final class ExpectedYields {
     private final CarcassWeight given;
     private final YieldPlan plan;
     private final Totals totals;
+    private final Pairs pairs;
     private final double kilograms;
 
-    ExpectedYields(Worked worked, CarcassWeight given, YieldPlan plan, Totals totals) {
+    ExpectedYields(Worked worked, CarcassWeight given, YieldPlan plan, Totals totals, Pairs pairs) {
         this.worked = worked;
         this.given = given;
         this.plan = plan;
         this.totals = totals;
+        this.pairs = pairs;
         this.kilograms = given.mass().value();
     }
 
@@ -52,6 +57,15 @@ public final class ExpectedYields {
      */
     public List<WayUsed> ways() {
         return worked.ways();
+    }
+
+    /**
+     * How the two pieces of a pair are taken to vary together.
+     *
+     * @return as the working says
+     */
+    public Pairs pairs() {
+        return pairs;
     }
 
     /**
@@ -116,7 +130,7 @@ public final class ExpectedYields {
     }
 
     private YieldRow row(int index) {
-        return new YieldRow(plan, index, kilograms);
+        return new YieldRow(plan, index, kilograms, pairs);
     }
 
     /**
@@ -161,10 +175,22 @@ public final class ExpectedYields {
     }
 
     /**
-     * How two linear figures vary together. What one part gains the others of its cut lose, so parts of one cut mostly vary
-     * against each other; parts of different cuts vary together as far as what they are cut from does.
+     * Several linear figures at once, such as saleable weight, value and cost, and how they vary together. What one part gains
+     * the others of its cut lose, so parts of one cut mostly vary against each other; parts of different cuts vary together as
+     * far as what they are cut from does.
      *
-     * <p>Exact. With it any sum or difference of figures has its spread: Var[aX + bY] = a² Var[X] + b² Var[Y] + 2ab Cov[X, Y].
+     * <p>Exact; one pass over the lines for all figures. The covariance of two is in kilograms squared times the units of both
+     * coefficients, and not stated where the spreads stated do not settle it.
+     *
+     * @param coefficients of each line in each figure, as for {@link #figure}
+     * @return the figures in that order
+     */
+    public JointEstimate figures(List<ToDoubleFunction<YieldRow>> coefficients) {
+        return plan.figures(ofLines(coefficients)).times(kilograms);
+    }
+
+    /**
+     * How two linear figures vary together, as {@link #figures} tells it of several.
      *
      * @param coefficient of each line in the one figure, as for {@link #figure}
      * @param other of each line in the other
@@ -172,8 +198,18 @@ public final class ExpectedYields {
      *     nothing where the spreads stated do not settle it
      */
     public OptionalDouble covariance(ToDoubleFunction<YieldRow> coefficient, ToDoubleFunction<YieldRow> other) {
-        double one = plan.covariance(v -> coefficient.applyAsDouble(row(v)), v -> other.applyAsDouble(row(v)));
-        return Double.isNaN(one) ? OptionalDouble.empty() : OptionalDouble.of(one * kilograms * kilograms);
+        return figures(List.of(coefficient, other)).covariance(0, 1);
+    }
+
+    List<IntToDoubleFunction> ofLines(List<ToDoubleFunction<YieldRow>> coefficients) {
+        return coefficients.stream()
+                .<IntToDoubleFunction>map(each -> v -> each.applyAsDouble(row(v)))
+                .toList();
+    }
+
+    /** What these carcasses give together, of which this is one of mean weight. */
+    CombinedYields combined(CarcassLot lot, Doubt doubt) {
+        return new CombinedYields(this, plan, lot, doubt);
     }
 
     /**

@@ -8,7 +8,8 @@ import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.figure.Estimate;
 
 /**
- * A piece that is portioned. The pieces of a carcass are taken as alike, and each is portioned by itself.
+ * A piece that is portioned. Each piece of a carcass is portioned by itself; how the two of a pair vary together is said by
+ * {@link dev.gambrel.yields.working.Pairs}.
  *
  * @param cut the cut that is portioned, once trimmed
  * @param portion the portion as written

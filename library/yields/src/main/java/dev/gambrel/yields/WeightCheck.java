@@ -60,6 +60,13 @@ final class WeightCheck {
                 : "`" + from + ", loss dressing`, and your own figure in %.";
     }
 
+    static Diagnostic workedApart(CarcassWeight lightest, CarcassWeight heaviest) {
+        return Diagnostic.of(YieldCode.WORKED_APART, PLACE)
+                .with("lightest", lightest.mass())
+                .with("heaviest", heaviest.mass())
+                .help("Ask for carcasses of one weight at a time.");
+    }
+
     static Diagnostic noBand() {
         return Diagnostic.of(YieldCode.NO_BAND, PLACE)
                 .help("Give the weight of a carcass.")

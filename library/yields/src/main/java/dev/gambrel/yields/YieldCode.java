@@ -36,7 +36,14 @@ public enum YieldCode implements Code {
             "G1005",
             "weight-out-of-reach",
             Severity.ERROR,
-            "The carcass is given as {weight}; weights from {least} to {most} can be worked with.");
+            "The carcass is given as {weight}; weights from {least} to {most} can be worked with."),
+    /** How a carcass is worked depends on its weight, so that carcasses of different weights have nothing to average. */
+    WORKED_APART(
+            "G1006",
+            "worked-apart",
+            Severity.ERROR,
+            "The carcasses weigh from {lightest} to {heaviest}, and this specification works a carcass by what it weighs: what"
+                    + " they give is not told together.");
 
     private final Kind kind;
 

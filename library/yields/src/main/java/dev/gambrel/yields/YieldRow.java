@@ -6,6 +6,7 @@ import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.Node;
 import dev.gambrel.yields.plan.YieldPlan;
+import dev.gambrel.yields.working.Pairs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,11 +22,17 @@ public final class YieldRow {
     private final YieldPlan plan;
     private final int index;
     private final double kilograms;
+    private final Pairs pairs;
 
-    YieldRow(YieldPlan plan, int index, double kilograms) {
+    YieldRow(YieldPlan plan, int index, double kilograms, Pairs pairs) {
         this.plan = plan;
         this.index = index;
         this.kilograms = kilograms;
+        this.pairs = pairs;
+    }
+
+    int index() {
+        return index;
     }
 
     private Node node() {
@@ -92,13 +99,13 @@ public final class YieldRow {
     }
 
     /**
-     * The weight of one piece: of one leg. The pieces are taken as alike, so it has its part of the mean and of the
-     * standard deviation.
+     * The weight of one piece: of one leg. It has its part of the mean; its standard deviation is what {@link Pairs} makes of
+     * that of all, its part of it where pairs are alike.
      *
      * @return kilograms, or nothing where no share is stated
      */
     public Optional<Estimate> onePiece() {
-        return allPieces().map(all -> all.times(1.0 / pieces()));
+        return allPieces().map(all -> pairs.onePiece(all, ofCarcass(), pieces()));
     }
 
     /**
@@ -150,7 +157,7 @@ public final class YieldRow {
     public List<YieldRow> parts() {
         List<YieldRow> parts = new ArrayList<>(plan.firstPart(index + 1) - plan.firstPart(index));
         for (int part = plan.firstPart(index); part < plan.firstPart(index + 1); part++) {
-            parts.add(new YieldRow(plan, part, kilograms));
+            parts.add(new YieldRow(plan, part, kilograms, pairs));
         }
         return parts;
     }

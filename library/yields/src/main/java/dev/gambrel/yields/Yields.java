@@ -121,12 +121,13 @@ public final class Yields {
         List<Diagnostic> found = new ArrayList<>(on.diagnostics());
         found.addAll(WeightCheck.band(weight, tree.carcass(), chain));
         return on.value()
-                .map(r -> Result.of(new ExpectedYields(r.worked(), weight, r.plan(), r.totals()), found))
+                .map(r ->
+                        Result.of(new ExpectedYields(r.worked(), weight, r.plan(), r.totals(), working.pairs()), found))
                 .orElseGet(() -> Result.failed(found));
     }
 
     private Result<Ready> weighing(CarcassWeight weight, List<BasisStep> chain) {
-        return ready(WaysOfWorking.settle(tree, working, new ExpectedWeights(weight, chain)), chain);
+        return ready(WaysOfWorking.settle(tree, working, new ExpectedWeights(weight, chain, working.pairs())), chain);
     }
 
     /**
@@ -155,6 +156,49 @@ public final class Yields {
             return result.value();
         });
         return new Result<>(yields, found);
+    }
+
+    /**
+     * What several carcasses should give together.
+     *
+     * @param lot the carcasses and their weights, on the specification's basis or on one from which the named losses lead to it
+     * @param doubt how sure the mean shares are
+     * @return the yields, with a warning for the lightest and the heaviest carcass if they are outside the weight band; or an
+     *     error as {@link #forCarcass(CarcassWeight)} has it, or {@link YieldCode#WORKED_APART} where carcasses of different
+     *     weights are worked in different ways
+     * @throws IllegalArgumentException if in a cut where no part takes what is left one part's doubt exceeds the sum of the
+     *     others
+     */
+    public Result<CombinedYields> forCarcasses(CarcassLot lot, Doubt doubt) {
+        return forCarcasses(lot, Measurements.NONE, doubt);
+    }
+
+    /**
+     * What several carcasses should give together on each of which the same was measured.
+     *
+     * @param lot the carcasses and their weights, on the specification's basis or on one from which the named losses lead to it
+     * @param measured what else was measured on each
+     * @param doubt how sure the mean shares are
+     * @return as {@link #forCarcasses(CarcassLot, Doubt)}, or an error as {@link #forCarcass(CarcassWeight, Measurements)} has it
+     * @throws IllegalArgumentException if in a cut where no part takes what is left one part's doubt exceeds the sum of the
+     *     others
+     */
+    public Result<CombinedYields> forCarcasses(CarcassLot lot, Measurements measured, Doubt doubt) {
+        CarcassWeight lightest = lot.lightest();
+        CarcassWeight heaviest = lot.heaviest();
+        boolean isOneWeight = lightest.mass().compareTo(heaviest.mass()) == 0;
+        if (!isOneWeight && (estimated || WaysOfWorking.askForWeights(tree))) {
+            return Result.failed(List.of(WeightCheck.workedApart(lightest, heaviest)));
+        }
+        Result<ExpectedYields> ofMean = forCarcass(lot.mean(), measured);
+        if (isOneWeight || ofMean.value().isEmpty()) {
+            return new Result<>(ofMean.value().map(one -> one.combined(lot, doubt)), ofMean.diagnostics());
+        }
+        List<Diagnostic> found = new ArrayList<>(forCarcass(lightest, measured).diagnostics());
+        found.addAll(forCarcass(heaviest, measured).diagnostics());
+        return Result.hasError(found)
+                ? Result.failed(found)
+                : Result.of(ofMean.orElseThrow().combined(lot, doubt), found);
     }
 
     /**

@@ -8,9 +8,16 @@ import static dev.gambrel.yields.Sheet.yields;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.quantity.Expected;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.yields.figure.CombinedEstimate;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.JointEstimate;
 import dev.gambrel.yields.figure.Spread;
+import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
@@ -27,13 +34,32 @@ class LinearFigureTest {
         return yields(SIDES, kilograms).figure(row -> SALEABLE.getOrDefault(row.name(), 0.0));
     }
 
-    /** Check A07, computed for Gambrel and confirmed by 4,000,000 draws. */
+    /** Computed for Gambrel by two programs and confirmed by 4,000,000 draws. */
     @Test
     void an_uncertain_carcass_makes_an_uncertain_saleable_weight() {
         Estimate carcass = new Estimate(22, new Spread.Stated(1.5));
         Estimate weight = carcass.timesIndependent(saleable("1"));
         assertEquals(17.76984000, weight.mean(), 1e-7);
         assertEquals(1.21164754, sd(weight), 1e-7);
+        Expected expected = new Expected.PlusMinus(Quantity.of("22", Unit.KILOGRAM), Quantity.of("1.5", Unit.KILOGRAM));
+        CombinedEstimate ofOne = Yields.of(SIDES)
+                .forCarcasses(CarcassLot.expected(1, expected, Basis.COLD), Doubt.NONE)
+                .orElseThrow()
+                .figure(row -> SALEABLE.getOrDefault(row.name(), 0.0));
+        assertEquals(17.76984000, ofOne.mean(), 1e-7);
+        assertEquals(1.21164754, sd(ofOne.whole()), 1e-7);
+    }
+
+    @Test
+    void several_figures_have_each_its_own_open_entries() {
+        ExpectedYields yields = yields(hogget(cut("leg", "33"), cut("loin", "20 ± 0.5"), rest("mince")), "20");
+        JointEstimate figures = yields.figures(List.of(only("leg"), only("loin"), row -> row.isEnd() ? 1 : 0));
+        assertEquals(6.6, figures.mean(0), 1e-12);
+        assertEquals(Spread.NOT_STATED, figures.figure(0).spread());
+        assertEquals(0.1, sd(figures.figure(1)), 1e-12);
+        assertEquals(Spread.NONE, figures.figure(2).spread());
+        assertEquals(0, figures.covariance(0, 1).orElseThrow());
+        assertEquals(Spread.NOT_STATED, figures.combination(1, 1, 0).spread());
     }
 
     @Test

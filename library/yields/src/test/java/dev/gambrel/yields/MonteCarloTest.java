@@ -6,28 +6,29 @@ import static dev.gambrel.yields.Sheet.hogget;
 import static dev.gambrel.yields.Sheet.loss;
 import static dev.gambrel.yields.Sheet.pair;
 import static dev.gambrel.yields.Sheet.rest;
-import static dev.gambrel.yields.Sheet.sd;
 import static dev.gambrel.yields.Sheet.trim;
 import static dev.gambrel.yields.Sheet.yields;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.gambrel.quantity.Expected;
+import dev.gambrel.quantity.Quantity;
+import dev.gambrel.quantity.Unit;
+import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Home;
-import dev.gambrel.yields.closure.Closure;
-import dev.gambrel.yields.closure.ClosureTest;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.JointEstimate;
+import dev.gambrel.yields.figure.Spread;
 import dev.gambrel.yields.plan.Kind;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler.NormalizedGaussian;
+import org.apache.commons.rng.simple.RandomSource;
 import org.junit.jupiter.api.Test;
 
 /** The exact moments against draws of normal shares (JCGM 101, propagation of distributions by Monte Carlo). */
 class MonteCarloTest {
-    private static final int DRAWS = 200_000;
-
     private static final CutTree TREE = hogget(
             pair(
                     "leg",
@@ -45,102 +46,77 @@ class MonteCarloTest {
             trim("flap fat", "7 ± 2.5", "waste"),
             cut("saddle", "20 ± 1"));
 
-    /** One cut of the tree: its parts' mean shares and a factor of their covariance. */
-    private record Drawn(double[] mean, double[][] factor, List<Drawn> parts, double[] coefficient) {
-        static Drawn of(YieldRow row, ToDoubleFunction<YieldRow> figure) {
-            List<YieldRow> rows = row.parts();
-            int n = rows.size();
-            double[] mean = new double[n];
-            double[] sd = new double[n];
-            double[] coefficient = new double[n];
-            List<Drawn> parts = new ArrayList<>();
-            int closing = -1;
-            for (int j = 0; j < n; j++) {
-                YieldRow part = rows.get(j);
-                mean[j] = part.percentOfCutAbove().orElseThrow() / 100;
-                coefficient[j] = figure.applyAsDouble(part);
-                parts.add(of(part, figure));
-                boolean left = part.kind() == Kind.REST || part.kind() == Kind.TRIMMED;
-                closing = left ? j : closing;
-                sd[j] = left ? 0 : statedSd(part, row);
-            }
-            return new Drawn(mean, n == 0 ? new double[0][0] : factor(sd, closing), parts, coefficient);
-        }
+    private static final ToDoubleFunction<YieldRow> SALEABLE = row -> row.home()
+            .map(h -> h instanceof Home.Product || h.equals(Sheet.to("mince")) ? 1.0 : 0.0)
+            .orElse(0.0);
+    private static final ToDoubleFunction<YieldRow> MINCE =
+            row -> row.home().equals(Optional.of(Sheet.to("mince"))) ? 1 : 0;
+    private static final ToDoubleFunction<YieldRow> VALUE =
+            row -> row.isEnd() ? row.name().length() : 0;
+    private static final ToDoubleFunction<YieldRow> BONES = row -> row.kind() == Kind.BONE ? 1 : 0;
+    private static final List<ToDoubleFunction<YieldRow>> FIGURES = List.of(SALEABLE, MINCE, VALUE, BONES);
 
-        /** The share's own standard deviation, taken back out of the exact product. */
-        private static double statedSd(YieldRow part, YieldRow above) {
-            Estimate whole = above.allPieces().orElseThrow();
-            Estimate weight = part.allPieces().orElseThrow();
-            double m = weight.mean() / whole.mean();
-            double v = Math.pow(sd(whole), 2);
-            return Math.sqrt((Math.pow(sd(weight), 2) - v * m * m) / (whole.mean() * whole.mean() + v));
-        }
+    private final NormalizedGaussian normal =
+            NormalizedGaussian.of(RandomSource.XO_RO_SHI_RO_128_PP.create(20_260_101L));
 
-        private static double[][] factor(double[] sd, int closing) {
-            Closure closure = closing >= 0 ? Closure.byOne(closing, sd) : Closure.amongAll(sd);
-            int n = sd.length;
-            double[][] lower = new double[n][n];
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j <= i; j++) {
-                    double c = ClosureTest.covariance(closure, n, i, j);
-                    for (int k = 0; k < j; k++) {
-                        c -= lower[i][k] * lower[j][k];
-                    }
-                    lower[i][j] = i == j ? Math.sqrt(Math.max(0, c)) : lower[j][j] < 1e-9 ? 0 : c / lower[j][j];
-                }
-            }
-            return lower;
-        }
+    private static double[] times(double weight, double[] figures) {
+        return Arrays.stream(figures).map(figure -> weight * figure).toArray();
+    }
 
-        double draw(Random random) {
-            int n = mean.length;
-            double[] z = new double[n];
-            for (int j = 0; j < n; j++) {
-                z[j] = random.nextGaussian();
-            }
-            double sum = 0;
-            for (int i = 0; i < n; i++) {
-                double share = mean[i];
-                for (int j = 0; j <= i; j++) {
-                    share += factor[i][j] * z[j];
-                }
-                sum += share * (coefficient[i] + parts.get(i).draw(random));
+    @Test
+    void saleable_weight_mince_value_and_bones_agree_with_draws_and_so_does_how_they_vary_together() {
+        ExpectedYields yields = yields(TREE, "20");
+        DrawnTree tree = DrawnTree.of(yields.weighed(), FIGURES);
+        DrawnFigures.assertAgree(yields.figures(FIGURES), 200_000, () -> times(20, tree.draw(normal, FIGURES.size())));
+    }
+
+    @Test
+    void figures_of_a_carcass_of_uncertain_weight_agree_with_draws() {
+        ExpectedYields yields = yields(TREE, "1");
+        DrawnTree tree = DrawnTree.of(yields.weighed(), FIGURES);
+        JointEstimate exact = yields.figures(FIGURES).timesIndependent(new Estimate(22, new Spread.Stated(1.5)));
+        DrawnFigures.assertAgree(
+                exact, 200_000, () -> times(22 + 1.5 * normal.sample(), tree.draw(normal, FIGURES.size())));
+    }
+
+    /** The doubt is drawn once for all carcasses of a draw, what each strays by itself for each. */
+    @Test
+    void carcasses_cut_by_shares_from_three_tests_agree_with_draws() {
+        List<CarcassWeight> weights = List.of(cold("18"), cold("22"), cold("24"), cold("21.5"), cold("20"));
+        CombinedYields yields = Yields.of(TREE)
+                .forCarcasses(CarcassLot.weighed(weights), Doubt.fromTests(3))
+                .orElseThrow();
+        DrawnTree tree = DrawnTree.of(yields.ofOne().weighed(), FIGURES);
+        DrawnFigures.assertAgree(yields.figures(FIGURES).whole(), 100_000, () -> {
+            DrawnTree doubted = tree.doubted(normal, 1 / Math.sqrt(3));
+            double[] sum = new double[FIGURES.size()];
+            for (CarcassWeight weight : weights) {
+                double[] one = doubted.draw(normal, FIGURES.size());
+                Arrays.setAll(sum, f -> sum[f] + weight.mass().value() * one[f]);
             }
             return sum;
-        }
-    }
-
-    private static void assertAgrees(ToDoubleFunction<YieldRow> figure) {
-        ExpectedYields yields = yields(TREE, "20");
-        Estimate exact = yields.figure(figure);
-        Drawn tree = Drawn.of(yields.weighed(), figure);
-        Random random = new Random(20_260_101);
-        double sum = 0;
-        double squares = 0;
-        for (int i = 0; i < DRAWS; i++) {
-            double x = 20 * tree.draw(random) - exact.mean();
-            sum += x;
-            squares += x * x;
-        }
-        double sd = sd(exact);
-        assertEquals(0, sum / DRAWS, 4 * sd / Math.sqrt(DRAWS));
-        assertEquals(sd, Math.sqrt(squares / DRAWS), 4 * sd / Math.sqrt(2.0 * DRAWS));
+        });
     }
 
     @Test
-    void saleable_weight_agrees_with_draws() {
-        assertAgrees(row -> row.home()
-                .map(h -> h instanceof Home.Product || h.equals(Sheet.to("mince")) ? 1.0 : 0.0)
-                .orElse(0.0));
+    void carcasses_of_uncertain_weight_agree_with_draws() {
+        Expected each = new Expected.PlusMinus(Quantity.of("22", Unit.KILOGRAM), Quantity.of("1.5", Unit.KILOGRAM));
+        CombinedYields yields = Yields.of(TREE)
+                .forCarcasses(CarcassLot.expected(4, each, Basis.COLD), Doubt.fromTests(2))
+                .orElseThrow();
+        DrawnTree tree = DrawnTree.of(yields.ofOne().weighed(), FIGURES);
+        DrawnFigures.assertAgree(yields.figures(FIGURES).whole(), 100_000, () -> {
+            DrawnTree doubted = tree.doubted(normal, 1 / Math.sqrt(2));
+            double[] sum = new double[FIGURES.size()];
+            for (int carcass = 0; carcass < 4; carcass++) {
+                double[] one = times(22 + 1.5 * normal.sample(), doubted.draw(normal, FIGURES.size()));
+                Arrays.setAll(sum, f -> sum[f] + one[f]);
+            }
+            return sum;
+        });
     }
 
-    @Test
-    void the_mince_agrees_with_draws() {
-        assertAgrees(row -> row.home().equals(Optional.of(Sheet.to("mince"))) ? 1 : 0);
-    }
-
-    @Test
-    void a_value_agrees_with_draws() {
-        assertAgrees(row -> row.isEnd() ? row.name().length() : 0);
+    private static CarcassWeight cold(String kilograms) {
+        return Sheet.kilograms(kilograms, Basis.COLD);
     }
 }

@@ -116,7 +116,7 @@ final class BatchPlanBuilder {
         YieldPlan plan = PlanBuilder.build(
                 new Worked(open.withParts(stated), ways.worked().ways()), chain);
         List<Decision> decisions = new ArrayList<>(new EstimatedCuts(plan, equations).of(open));
-        decisions.addAll(new OpenCuts(plan, tree, chain).of(ways.open()));
+        decisions.addAll(new OpenCuts(plan, tree, chain, working.pairs()).of(ways.open()));
         if (!equations.isEmpty() && isWrittenTwice(open.parts())) {
             decisions.add(new Decision.Unsettled(0));
         }

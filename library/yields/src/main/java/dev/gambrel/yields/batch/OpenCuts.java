@@ -12,6 +12,7 @@ import dev.gambrel.tree.choice.WeightRange;
 import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.working.OpenWays.Open;
+import dev.gambrel.yields.working.Pairs;
 import dev.gambrel.yields.working.Split;
 import java.util.Arrays;
 import java.util.List;
@@ -22,11 +23,13 @@ final class OpenCuts {
     private final YieldPlan plan;
     private final CutTree tree;
     private final List<BasisStep> chain;
+    private final Pairs pairs;
 
-    OpenCuts(YieldPlan plan, CutTree tree, List<BasisStep> chain) {
+    OpenCuts(YieldPlan plan, CutTree tree, List<BasisStep> chain, Pairs pairs) {
         this.plan = plan;
         this.tree = tree;
         this.chain = chain;
+        this.pairs = pairs;
     }
 
     List<Decision> of(List<Open> open) {
@@ -91,8 +94,12 @@ final class OpenCuts {
         Range[] ranges = open.ways().stream().map(OpenCuts::range).toArray(Range[]::new);
         WeighedCut.Asked asked = open.asked() instanceof Condition.CarcassWeighs
                 ? new WeighedCut.Asked.Carcass(Warnings.left(chain), chain.isEmpty())
-                : new WeighedCut.Asked.Piece(path(cut), plan.node(cut).pieces().whole());
+                : piece(cut, plan.node(cut).pieces().whole());
         return new WeighedCut(cut, first, ranges, rule(open.ways()), asked);
+    }
+
+    private WeighedCut.Asked piece(int cut, int whole) {
+        return new WeighedCut.Asked.Piece(path(cut), whole, pairs.apart(whole));
     }
 
     private static Range range(Way way) {

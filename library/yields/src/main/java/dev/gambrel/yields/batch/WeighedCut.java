@@ -32,8 +32,9 @@ record WeighedCut(int cut, int first, Range[] ranges, int rule, Asked asked) imp
          *
          * @param path the lines from what was weighed down to the cut, the first left out
          * @param whole how many pieces the animal has
+         * @param apart how much further one strays than its part of all
          */
-        record Piece(int[] path, int whole) implements Asked {}
+        record Piece(int[] path, int whole, double apart) implements Asked {}
     }
 
     @Override
@@ -59,7 +60,7 @@ record WeighedCut(int cut, int first, Range[] ranges, int rule, Asked asked) imp
             }
             double kilograms = block.weighed() / (piece.whole() * block.pathWorked());
             mean = kilograms * block.pathMean();
-            deviation = block.pathVariance() > 0 ? kilograms * Math.sqrt(block.pathVariance()) : 0;
+            deviation = block.pathVariance() > 0 ? kilograms * Math.sqrt(block.pathVariance()) * piece.apart() : 0;
         }
         return split(block, mean, deviation, exact);
     }

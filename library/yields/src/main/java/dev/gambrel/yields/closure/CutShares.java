@@ -2,6 +2,7 @@ package dev.gambrel.yields.closure;
 
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Share;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -10,12 +11,13 @@ import java.util.List;
  * @param mean the mean shares, as parts of 1; they add up to 1
  * @param sd their standard deviations, NaN where not stated
  * @param stated whether a mean was written or follows from the others
+ * @param closing which part takes what is left, or -1
  * @param closure how they vary together
  */
-public record CutShares(double[] mean, double[] sd, boolean[] stated, Closure closure) {
+public record CutShares(double[] mean, double[] sd, boolean[] stated, int closing, Closure closure) {
     /** Of what is not cut further. */
     public static final CutShares NOTHING =
-            new CutShares(new double[0], new double[0], new boolean[0], new ClosedByOne(0, new double[0]));
+            new CutShares(new double[0], new double[0], new boolean[0], -1, Closure.amongAll(new double[0]));
 
     /** How far written shares may be from the whole before they are refused: 0.05 point, and room for rounding. */
     private static final double ALLOWED_GAP = 0.05e-2 + 1e-9;
@@ -46,10 +48,39 @@ public record CutShares(double[] mean, double[] sd, boolean[] stated, Closure cl
             }
         }
         close(mean, closing);
-        if (closing >= 0) {
-            sd[closing] = rootSumOfSquares(sd, closing);
+        return closed(mean, sd, known, closing);
+    }
+
+    /** A part that takes what is left strays as far as all the others together. */
+    private static CutShares closed(double[] mean, double[] sd, boolean[] known, int closing) {
+        if (closing < 0) {
+            return new CutShares(mean, sd, known, closing, withoutRest(sd, known));
         }
-        return new CutShares(mean, sd, known, closing >= 0 ? Closure.byOne(closing, sd) : withoutRest(sd, known));
+        sd[closing] = rootSumOfSquares(sd, closing);
+        return new CutShares(mean, sd, known, closing, Closure.byOne(closing, sd));
+    }
+
+    /**
+     * The same mean shares with other spreads, closed by the same rule.
+     *
+     * @param other the standard deviations, NaN where not stated; that of the part that takes what is left is not read
+     * @return the shares so varying
+     * @throws IllegalArgumentException if none takes what is left and one spread exceeds the sum of the others
+     */
+    public CutShares varying(double[] other) {
+        return closed(mean, other.clone(), stated, closing);
+    }
+
+    /**
+     * The same mean shares, varying in two ways that know nothing of one another: their covariances add up.
+     *
+     * @param other the same shares as they vary in the other way
+     * @return the shares varying in both
+     */
+    public CutShares plus(CutShares other) {
+        double[] both = new double[sd.length];
+        Arrays.setAll(both, j -> Math.hypot(sd[j], other.sd[j]));
+        return new CutShares(mean, both, stated, closing, new InTwoWays(closure, other.closure));
     }
 
     private static void close(double[] mean, int closing) {

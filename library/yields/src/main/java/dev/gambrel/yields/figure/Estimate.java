@@ -65,12 +65,11 @@ public record Estimate(double mean, Spread spread) {
      * variance of products", Journal of the American Statistical Association 55, 1960).
      *
      * @param other a figure independent of this one
-     * @return mean and standard deviation of the product; the spread is not stated unless both are
+     * @return mean and standard deviation of the product; the spread is not stated unless both are, or one is exactly
+     *     0
      */
     public Estimate timesIndependent(Estimate other) {
-        double v = spread.variance();
-        double w = other.spread.variance();
-        return of(mean * other.mean, mean * mean * w + v * w + v * other.mean * other.mean);
+        return JointEstimate.of(this).timesIndependent(other).figure(0);
     }
 
     /**

@@ -3,7 +3,11 @@ package dev.gambrel.yields.plan;
 import dev.gambrel.yields.closure.Closure;
 import dev.gambrel.yields.closure.CutShares;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.JointEstimate;
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * A tree as flat arrays, with the weight of every part for one kilogram of what is weighed.
@@ -14,20 +18,22 @@ import java.util.function.IntToDoubleFunction;
 public final class YieldPlan {
     private final Node[] nodes;
     private final int[] first;
-    private final Closure[] closure;
+    private final CutShares[] cuts;
     private final double[] share;
     private final double[] shareVariance;
     private final double[] mean;
     private final double[] variance;
     private final boolean[] shareStated;
     private final boolean[] stated;
+    private final int steps;
     private final int carcass;
 
     YieldPlan(Node[] nodes, int[] first, CutShares[] cuts, int steps) {
         this.nodes = nodes;
         this.first = first;
+        this.cuts = cuts;
+        this.steps = steps;
         int n = nodes.length;
-        closure = new Closure[n];
         share = new double[n];
         shareVariance = new double[n];
         mean = new double[n];
@@ -40,11 +46,10 @@ public final class YieldPlan {
         for (int v = 0; v < n; v++) {
             divide(v, cuts[v]);
         }
-        carcass = carcassBelow(steps);
+        carcass = carcassBelow();
     }
 
     private void divide(int v, CutShares cut) {
-        closure[v] = cut.closure();
         for (int j = first[v]; j < first[v + 1]; j++) {
             double m = cut.mean()[j - first[v]];
             double s = cut.sd()[j - first[v]];
@@ -57,12 +62,42 @@ public final class YieldPlan {
         }
     }
 
-    private int carcassBelow(int steps) {
+    private int carcassBelow() {
         int v = 0;
         for (int step = 0; step < steps; step++) {
             v = first[v + 1] - 1;
         }
         return v;
+    }
+
+    /**
+     * The same tree with other spreads of its shares, closed by the same rules.
+     *
+     * @param deviation for each line the standard deviation of its share of the cut above, as a part of 1; NaN where not stated;
+     *     that of a part that takes what is left is not read
+     * @return the tree so varying
+     * @throws IllegalArgumentException if in a cut where none takes what is left one spread exceeds the sum of the others
+     */
+    public YieldPlan varying(IntToDoubleFunction deviation) {
+        CutShares[] varying = new CutShares[cuts.length];
+        for (int v = 0; v < varying.length; v++) {
+            varying[v] = cuts[v].varying(IntStream.range(first[v], first[v + 1])
+                    .mapToDouble(deviation::applyAsDouble)
+                    .toArray());
+        }
+        return new YieldPlan(nodes, first, varying, steps);
+    }
+
+    /**
+     * The same tree, its shares varying in two ways that know nothing of one another.
+     *
+     * @param other the same tree as it varies in the other way
+     * @return the tree varying in both
+     */
+    public YieldPlan plus(YieldPlan other) {
+        CutShares[] both = new CutShares[cuts.length];
+        Arrays.setAll(both, v -> cuts[v].plus(other.cuts[v]));
+        return new YieldPlan(nodes, first, both, steps);
     }
 
     /**
@@ -174,56 +209,74 @@ public final class YieldPlan {
     }
 
     /**
-     * Mean and spread of any linear figure, for one kilogram weighed: the sum over all parts of their weight times their
-     * coefficient.
-     *
-     * <p>With shares S of a cut, X = Σ S_j (a_j + X_j), y_j = a_j + E[X_j] and v_j = Var[X_j], levels independent:
-     * E[X] = Σ m_j y_j and Var[X] = y'Cy + Σ (m_j² + C_jj) v_j, exactly (L. A. Goodman, "On the exact variance of products",
-     * Journal of the American Statistical Association 55, 1960, and the law of total variance). O(nodes).
+     * Mean and spread of any linear figure, for one kilogram weighed. O(nodes).
      *
      * @param coefficient of each line
      * @return the figure
      */
     public Estimate figure(IntToDoubleFunction coefficient) {
-        double[] y = means(coefficient);
-        return Estimate.of(y[0], overAllLevels(cut -> closure[cut].variance(y, first[cut])));
+        return figures(List.of(coefficient)).figure(0);
     }
 
     /**
-     * Covariance of two linear figures, for one kilogram weighed. As for the variance of one: Cov[X, X'] = y'Cy' + Σ (m_j² +
-     * C_jj) Cov[X_j, X'_j], exactly. O(nodes).
+     * Several linear figures, for one kilogram weighed: each the sum over all parts of their weight times their coefficient.
      *
-     * @param coefficient of each line in the one
-     * @param other of each line in the other
-     * @return the covariance, or NaN where the stated spreads do not settle it
+     * <p>With shares S of a cut, X = Σ S_j (a_j + X_j), y_j = a_j + E[X_j] and V_j = Cov[X_j, Z_j], levels independent: E[X] =
+     * Σ m_j y_j and Cov[X, Z] = y'Cz + Σ (m_j² + C_jj) V_j, exactly; the variance of one is its covariance with itself (L. A.
+     * Goodman, "On the exact variance of products", Journal of the American Statistical Association 55, 1960, and the law of
+     * total covariance). One pass from the leaves up, O(nodes × figures²).
+     *
+     * @param coefficients for each figure its coefficient of each line
+     * @return the figures in that order; a covariance is not stated where the spreads stated do not settle it
      */
-    public double covariance(IntToDoubleFunction coefficient, IntToDoubleFunction other) {
-        double[] y = means(coefficient);
-        double[] z = means(other);
-        return overAllLevels(cut -> closure[cut].covariance(y, z, first[cut]));
-    }
-
-    /** The mean of a figure for one kilogram of each part, children first. */
-    private double[] means(IntToDoubleFunction coefficient) {
-        double[] y = new double[nodes.length];
-        for (int cut = y.length - 1; cut >= 0; cut--) {
-            y[cut] = coefficient.applyAsDouble(cut);
-            for (int j = first[cut]; j < first[cut + 1]; j++) {
-                y[cut] += share[j] * y[j];
+    public JointEstimate figures(List<IntToDoubleFunction> coefficients) {
+        int figures = coefficients.size();
+        double[][] mean = new double[figures][nodes.length];
+        double[][][] together = new double[figures][figures][];
+        double[] means = new double[figures];
+        double[][] covariances = new double[figures][figures];
+        for (int a = 0; a < figures; a++) {
+            for (int b = 0; b <= a; b++) {
+                together[a][b] = new double[nodes.length];
             }
         }
-        return y;
-    }
-
-    /** What the shares of each cut bring into a variance or a covariance, gathered up to what was weighed. */
-    private double overAllLevels(IntToDoubleFunction within) {
-        double[] v = new double[nodes.length];
-        for (int cut = v.length - 1; cut >= 0; cut--) {
-            v[cut] = within.applyAsDouble(cut);
-            for (int j = first[cut]; j < first[cut + 1]; j++) {
-                v[cut] += v[j] == 0 ? 0 : (share[j] * share[j] + shareVariance[j]) * v[j];
+        for (int cut = nodes.length - 1; cut >= 0; cut--) {
+            for (int a = 0; a < figures; a++) {
+                mean[a][cut] = coefficients.get(a).applyAsDouble(cut) + ofParts(cut, mean[a]);
+                for (int b = 0; b <= a; b++) {
+                    together[a][b][cut] = covariance(cut, mean[a], mean[b]) + ofPartsSquared(cut, together[a][b]);
+                }
             }
         }
-        return v[0];
+        for (int a = 0; a < figures; a++) {
+            means[a] = mean[a][0];
+            for (int b = 0; b <= a; b++) {
+                covariances[a][b] = together[a][b][0];
+                covariances[b][a] = together[a][b][0];
+            }
+        }
+        return JointEstimate.of(means, covariances);
+    }
+
+    /** What the shares of a cut bring into a variance or a covariance, the parts' own figures taken at their means. */
+    private double covariance(int cut, double[] y, double[] z) {
+        Closure closure = cuts[cut].closure();
+        return y == z ? closure.variance(y, first[cut]) : closure.covariance(y, z, first[cut]);
+    }
+
+    private double ofParts(int cut, double[] ofPart) {
+        double sum = 0;
+        for (int j = first[cut]; j < first[cut + 1]; j++) {
+            sum += share[j] * ofPart[j];
+        }
+        return sum;
+    }
+
+    private double ofPartsSquared(int cut, double[] ofPart) {
+        double sum = 0;
+        for (int j = first[cut]; j < first[cut + 1]; j++) {
+            sum += ofPart[j] == 0 ? 0 : (share[j] * share[j] + shareVariance[j]) * ofPart[j];
+        }
+        return sum;
     }
 }

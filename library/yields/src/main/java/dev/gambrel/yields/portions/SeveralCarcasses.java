@@ -5,7 +5,8 @@ package dev.gambrel.yields.portions;
  *
  * @param number how many, from 1 to {@value #MOST}
  * @param correlation of the sizes of the two pieces of a carcass: 1 where they are alike, so that each gives as many
- *     portions, 0 where the one says nothing of the other
+ *     portions, 0 where the one says nothing of the other; to be that of the working's {@link
+ *     dev.gambrel.yields.working.Pairs}, by which the size of one strays
  * @param doubt about the house's mean: one standard deviation of the mean size of a piece, as a part of it. It is the same
  *     for all carcasses, so that it does not average out; 0 where the mean is known
  */

@@ -114,7 +114,7 @@ final class PartLines {
                 row.level() == 0 ? "" : ofCut, row.allPieces().isPresent() ? ofCarcass : Line.NOT_STATED);
     }
 
-    private static String goesTo(YieldRow row) {
+    static String goesTo(YieldRow row) {
         return row.kind() == Kind.LOSS
                 ? "lost"
                 : row.home().map(PartLines::goesTo).orElse("");

@@ -3,6 +3,7 @@ package dev.gambrel.yields.table;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
+import dev.gambrel.yields.working.Pairs;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -72,6 +73,11 @@ final class TextReport {
                 .append(", weighed ")
                 .append(yields.given().basis().words())
                 .append('\n');
+        if (!yields.pairs().equals(Pairs.ALIKE)) {
+            out.append("The two pieces of a pair are taken as ")
+                    .append(yields.pairs().words())
+                    .append('\n');
+        }
     }
 
     private static void parts(Figures figures, List<Line> lines, StringBuilder out) {

@@ -70,7 +70,7 @@ final class TotalLines {
         return inside;
     }
 
-    private static String name(Stream stream) {
+    static String name(Stream stream) {
         String name = "stream " + stream.name();
         if (stream.lean() instanceof Stream.Lean.Stated lean) {
             String judged = lean.judged().words();

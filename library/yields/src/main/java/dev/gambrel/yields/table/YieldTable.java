@@ -46,11 +46,15 @@ public final class YieldTable {
      * @throws IllegalArgumentException if the unit is not one of weight or there are too many places
      */
     public static YieldTable of(ExpectedYields yields, Unit unit, int decimals) {
+        return new YieldTable(yields, figures(unit, decimals), List.of());
+    }
+
+    static Figures figures(Unit unit, int decimals) {
         if (unit.dimension() != Dimension.WEIGHT || decimals < 0 || decimals > MAX_DECIMALS) {
             throw new IllegalArgumentException(
                     "cannot print weights in " + unit.symbol() + " to " + decimals + " places");
         }
-        return new YieldTable(yields, new Figures(unit, decimals), List.of());
+        return new Figures(unit, decimals);
     }
 
     /**

@@ -16,15 +16,26 @@ import java.util.List;
  *
  * @param orders what is asked for, of different cuts
  * @param grades the grades that the carcasses are known to have
+ * @param pairs how the two pieces of a pair vary together
  */
-public record Working(List<Order> orders, List<Given> grades) {
-    /** Nothing is asked for and no grade is known. */
+public record Working(List<Order> orders, List<Given> grades, Pairs pairs) {
+    /** Nothing is asked for, no grade is known, and pairs are alike. */
     public static final Working AS_WRITTEN = new Working(List.of(), List.of());
 
     /** Copies the lists. */
     public Working {
         orders = List.copyOf(orders);
         grades = List.copyOf(grades);
+    }
+
+    /**
+     * A working in which pairs are alike.
+     *
+     * @param orders what is asked for, of different cuts
+     * @param grades the grades that the carcasses are known to have
+     */
+    public Working(List<Order> orders, List<Given> grades) {
+        this(orders, grades, Pairs.ALIKE);
     }
 
     /**
@@ -42,7 +53,7 @@ public record Working(List<Order> orders, List<Given> grades) {
      * @return the fuller working
      */
     public Working ordering(Order order) {
-        return new Working(plus(orders, order), grades);
+        return new Working(plus(orders, order), grades, pairs);
     }
 
     /**
@@ -53,7 +64,17 @@ public record Working(List<Order> orders, List<Given> grades) {
      * @return the fuller working
      */
     public Working given(TradeName grade, TradeName value) {
-        return new Working(orders, plus(grades, new Given(grade, value)));
+        return new Working(orders, plus(grades, new Given(grade, value)), pairs);
+    }
+
+    /**
+     * The same with pairs that vary in another way.
+     *
+     * @param others how the two pieces of a pair vary together
+     * @return the working so told
+     */
+    public Working with(Pairs others) {
+        return new Working(orders, grades, others);
     }
 
     private static <T> List<T> plus(List<T> list, T item) {

@@ -12,7 +12,7 @@ public class ClosureTest {
     /** Correlations were written down to four places; the third is -0.86875 exactly, half a step off what is written. */
     private static final double FOUR_PLACES = 0.5e-4 + 1e-12;
 
-    /** Derived for Gambrel with two independent solvers; the first row is also check A08. */
+    /** Derived for Gambrel with two independent solvers. */
     @ParameterizedTest
     @CsvSource({
         "0.9 0.9 0.9, 0.27435, -0.5000",

@@ -10,7 +10,7 @@ class EstimateTest {
         return new Estimate(mean, new Spread.Stated(sd));
     }
 
-    /** Check A05, the exact variance of a product by Goodman (1960): not the 0.077448 of relative errors added in squares. */
+    /** The exact variance of a product by Goodman (1960), not the 0.077448 of relative errors added in squares. */
     @Test
     void a_topside_is_a_leg_times_a_share_of_it() {
         Estimate topside = of(22, 0).timesIndependent(of(0.33, 0.009)).timesIndependent(of(0.21, 0.009));
@@ -24,6 +24,13 @@ class EstimateTest {
         assertEquals(
                 Spread.NOT_STATED, of(7.26, 0.198).timesIndependent(unknown).spread());
         assertEquals(Spread.NOT_STATED, unknown.times(2).spread());
+    }
+
+    @Test
+    void nothing_times_what_is_not_stated_is_nothing() {
+        Estimate unknown = new Estimate(0.21, Spread.NOT_STATED);
+        assertEquals(Estimate.exactly(0), Estimate.exactly(0).timesIndependent(unknown));
+        assertEquals(Estimate.exactly(0), unknown.timesIndependent(Estimate.exactly(0)));
     }
 
     @Test

@@ -25,7 +25,7 @@ class SpreadTest {
         return row(yields, name).allPieces().orElseThrow();
     }
 
-    /** Worked scene of the design, 2; the topside also is Goodman (1960), the exact variance of a product: check A05. */
+    /** Worked scene of the design, 2; the topside also is Goodman (1960), the exact variance of a product. */
     @Test
     void the_spread_of_a_topside_comes_from_the_leg_and_from_the_topside() {
         assertEquals(7.2600, all(LEG, "leg").mean(), 1e-9);

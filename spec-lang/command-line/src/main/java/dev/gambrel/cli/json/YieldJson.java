@@ -19,6 +19,7 @@ import dev.gambrel.yields.lean.StreamLeans;
 import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
+import dev.gambrel.yields.working.Pairs;
 import dev.gambrel.yields.working.WayUsed;
 import java.io.IOException;
 import java.util.HashMap;
@@ -65,6 +66,9 @@ public final class YieldJson {
         json.writeStringField("unit", unit);
         json.writeStringField("basis", yields.given().basis().words());
         json.writeStringField("weighed", yields.given().mass().toString());
+        if (!yields.pairs().equals(Pairs.ALIKE)) {
+            json.writeNumberField("correlationOfPairs", yields.pairs().correlation());
+        }
         ways(yields);
         json.writeArrayFieldStart("parts");
         for (YieldRow row : yields.rows()) {
@@ -104,7 +108,7 @@ public final class YieldJson {
         json.writeEndArray();
     }
 
-    private void pieces(double pieces) throws IOException {
+    static void pieces(JsonGenerator json, double pieces) throws IOException {
         if (pieces == Math.rint(pieces)) {
             json.writeNumberField("pieces", (int) pieces);
         } else {
@@ -121,7 +125,7 @@ public final class YieldJson {
             json.writeString(name.text());
         }
         json.writeEndArray();
-        pieces(row.pieces());
+        pieces(json, row.pieces());
         weight("allPieces", row.allPieces());
         weight("onePiece", row.onePiece());
         if (row.percentOfCutAbove().isPresent()) {
@@ -136,7 +140,7 @@ public final class YieldJson {
         json.writeEndObject();
     }
 
-    private static String home(Home home) {
+    static String home(Home home) {
         return home instanceof Home.ToStream to ? to.stream().text() : "product";
     }
 

@@ -1,8 +1,10 @@
 package dev.gambrel.cli.yield;
 
+import dev.gambrel.cli.argument.CarcassesArgument;
 import dev.gambrel.cli.argument.DecimalsArgument;
 import dev.gambrel.cli.argument.FileArgument;
 import dev.gambrel.cli.argument.MeasureArgument;
+import dev.gambrel.cli.argument.PairsArgument;
 import dev.gambrel.cli.argument.PromiseArgument;
 import dev.gambrel.cli.argument.UnitArgument;
 import dev.gambrel.cli.argument.WeightArgument;
@@ -10,7 +12,6 @@ import dev.gambrel.cli.argument.WorkArgument;
 import dev.gambrel.cli.file.SpecFileReader;
 import dev.gambrel.cli.file.Summary;
 import dev.gambrel.cli.file.TreeFile;
-import dev.gambrel.cli.json.YieldJson;
 import dev.gambrel.cli.terminal.Cautions;
 import dev.gambrel.cli.terminal.ExitStatus;
 import dev.gambrel.cli.terminal.FindingsPrinter;
@@ -20,14 +21,15 @@ import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.quantity.Unit;
+import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.estimate.Measurements;
 import dev.gambrel.yields.portions.Promise;
-import dev.gambrel.yields.table.YieldTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -57,7 +59,9 @@ public final class YieldVerb implements Verb {
                 .footer("", "Example: gambrel yield hogget.cuts --weight \"22.4 kg warm\" --unit kg --decimals 2");
         spec.addOption(WeightArgument.option("The carcass weight with its unit and basis, such as \"47 lb 6 oz cold\";"
                 + " without it, the middle of the band."));
+        CarcassesArgument.options().forEach(spec::addOption);
         WorkArgument.options().forEach(spec::addOption);
+        spec.addOption(PairsArgument.option());
         spec.addOption(MeasureArgument.option());
         spec.addOption(PromiseArgument.option());
         spec.addOption(UnitArgument.option());
@@ -81,29 +85,21 @@ public final class YieldVerb implements Verb {
         Form form = form(parsed.matchedOptionValue("--as", "text"));
         Unit unit = UnitArgument.unit(parsed);
         int decimals = DecimalsArgument.decimals(parsed);
-        List<Promise> promises = PromiseArgument.promises(parsed);
         Result<SpecFileReader.Read> result = SpecFileReader.read(FileArgument.file(parsed));
         List<Diagnostic> findings = new ArrayList<>(result.diagnostics());
         Optional<SpecFileReader.Read> read = result.value();
-        Optional<ExpectedYields> yields = read.flatMap(spec -> yields(spec, parsed, findings));
+        Optional<Answer> answer = read.flatMap(spec -> answer(spec, parsed, findings));
         FindingsPrinter.print(findings, terminal.err(), terminal.colour(), false);
-        if (yields.isEmpty()) {
+        if (answer.isEmpty()) {
             return ExitStatus.of(findings);
         }
         switch (form) {
             case TEXT ->
                 terminal.out()
-                        .print(YieldTable.of(yields.get(), unit, decimals)
-                                        .promising(promises)
-                                        .text()
-                                + "\n"
-                                + Summary.checked(read.get(), findings) + "\n" + Cautions.TEXT);
-            case CSV ->
-                terminal.out()
-                        .print(YieldTable.of(yields.get(), unit, decimals)
-                                .promising(promises)
-                                .csv());
-            case JSON -> terminal.out().print(YieldJson.write(yields.get(), unit, promises));
+                        .print(answer.get().text(unit, decimals) + "\n" + Summary.checked(read.get(), findings) + "\n"
+                                + Cautions.TEXT);
+            case CSV -> terminal.out().print(answer.get().csv(unit, decimals));
+            case JSON -> terminal.out().print(answer.get().json(unit));
         }
         return parsed.hasMatchedOption("--tree")
                 ? writeTree(read.get(), parsed, form, terminal)
@@ -116,15 +112,26 @@ public final class YieldVerb implements Verb {
         return TreeFile.write(read.tree(), FileArgument.file(parsed), parsed.matchedOptionValue("--tree", ""), beside);
     }
 
-    private static Optional<ExpectedYields> yields(
-            SpecFileReader.Read spec, ParseResult parsed, List<Diagnostic> findings) {
-        Yields ready = Yields.of(spec.tree(), WorkArgument.working(parsed));
+    private static Optional<Answer> answer(SpecFileReader.Read spec, ParseResult parsed, List<Diagnostic> findings) {
+        OptionalInt number = CarcassesArgument.carcasses(parsed);
+        Doubt doubt = CarcassesArgument.doubt(parsed);
+        List<Promise> promises = PromiseArgument.promises(parsed);
+        if (number.isPresent() && !promises.isEmpty()) {
+            throw new WrongUsage("What is promised names carcasses of its own; leave --carcasses out.");
+        }
+        Yields ready = Yields.of(spec.tree(), WorkArgument.working(parsed).with(PairsArgument.pairs(parsed)));
         Measurements measured = MeasureArgument.measurements(parsed);
         Result<ExpectedYields> result = WeightArgument.weight(parsed)
                 .map(weight -> ready.forCarcass(weight, measured))
                 .orElseGet(() -> ready.forTypicalCarcass(measured));
         findings.addAll(result.diagnostics());
-        return result.value();
+        if (number.isEmpty()) {
+            return result.value().map(one -> new Answer.OfOne(one, promises));
+        }
+        return result.value()
+                .map(one -> CarcassesArgument.lot(parsed, number.getAsInt(), one.given()))
+                .flatMap(lot -> ready.forCarcasses(lot, measured, doubt).value())
+                .<Answer>map(Answer.OfSeveral::new);
     }
 
     private static Form form(String word) {
