@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -165,6 +166,21 @@ class CarcassFileLaws {
             for (int together : new int[] {1, 64, 100, 4096}) {
                 BatchLimits limits = new BatchLimits(4096, 256, together, 3);
                 assertSame(alone, Run.of(file, order.onThreads(threads).within(limits)));
+            }
+        }
+    }
+
+    @Example
+    void threads_and_rows_taken_together_change_nothing_of_a_long_file() throws IOException {
+        StringBuilder file = new StringBuilder(HEADING);
+        new Random(7).ints(10_000, 0, 1000).forEach(i -> file.append(likely(i)).append('\n'));
+        byte[] bytes = file.toString().getBytes(StandardCharsets.UTF_8);
+        Run alone = Run.of(bytes, BatchOrder.PLAIN);
+        for (int threads : new int[] {1, 2, 3, 8}) {
+            for (int together : new int[] {1, 100, 1000, 20_000}) {
+                BatchLimits limits = new BatchLimits(4096, 256, together, 3);
+                assertSame(
+                        alone, Run.of(bytes, BatchOrder.PLAIN.onThreads(threads).within(limits)));
             }
         }
     }

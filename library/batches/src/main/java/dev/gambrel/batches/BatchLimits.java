@@ -5,7 +5,8 @@ package dev.gambrel.batches;
  *
  * @param rowCharacters characters of one row; a longer one is refused
  * @param columns cells of one row; a heading with more is refused
- * @param rowsTogether rows that are worked out together, rounded up to a multiple of 64; no result depends on it
+ * @param rowsTogether rows that are worked out together, rounded up to whole blocks of {@link
+ *     dev.gambrel.yields.batch.BatchWorker#BLOCK}; no result depends on it
  * @param shown refusals, and warnings, told in full of each kind; the rest are counted
  */
 public record BatchLimits(int rowCharacters, int columns, int rowsTogether, int shown) {

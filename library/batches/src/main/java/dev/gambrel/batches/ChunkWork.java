@@ -47,7 +47,7 @@ final class ChunkWork {
         this.order = order;
         this.sheet = sheet;
         this.file = file;
-        int rows = (order.limits().rowsTogether() + 63) / 64 * 64;
+        int rows = wholeBlocks(order.limits().rowsTogether());
         chunk = new Chunk(rows, order.limits().rowCharacters());
         reader = new RowReader(sheet, order);
         writer = new RowWriter(plan, order, sheet);
@@ -62,6 +62,11 @@ final class ChunkWork {
                 .map(c -> new double[c.isEmpty() ? 0 : rows])
                 .toArray(double[][]::new);
         carcasses = new Carcasses(new double[rows], grades, readings);
+    }
+
+    /** Rows are added up in blocks, which must not be cut. */
+    private static int wholeBlocks(int rows) {
+        return ((rows - 1) / BatchWorker.BLOCK + 1) * BatchWorker.BLOCK;
     }
 
     Chunk chunk() {

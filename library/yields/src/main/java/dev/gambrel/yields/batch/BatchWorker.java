@@ -30,7 +30,7 @@ public final class BatchWorker {
     public static final byte RANGE_NOT_CHECKED = 8;
 
     /** How many carcasses are worked out side by side. */
-    static final int BLOCK = Block.SIZE;
+    public static final int BLOCK = Block.SIZE;
 
     private static final Range POSSIBLE = new Range(0.001, true, 100_000, true);
 
