@@ -100,7 +100,8 @@ class PortioningLaws {
         assertEquals(1, chances, 1e-12);
         assertEquals(portions.expectedNumber(), sum, 1e-12 * (1 + sum));
         assertEquals(sum, number.expected(), 1e-12 * (1 + sum));
-        assertEquals(portions.numberDeviation().orElseThrow(), number.deviation(), 1e-9 * (1 + sum));
+        double variance = Math.pow(portions.numberDeviation().orElseThrow(), 2);
+        assertEquals(variance, Math.pow(number.deviation(), 2), 1e-12 * (1 + sum) * (1 + sum));
     }
 
     /** The series has its period in the piece, so every piece must give some. */
