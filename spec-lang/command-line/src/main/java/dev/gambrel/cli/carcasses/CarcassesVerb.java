@@ -91,7 +91,9 @@ public final class CarcassesVerb implements Verb {
         PrintStream figures = options.isWrittenOut() ? terminal.err() : terminal.out();
         SumsTable table = new SumsTable(result.plan(), result.sums(), order.printed());
         switch (options.form()) {
-            case "text" -> figures.print(table.text() + "\n" + BatchReport.of(result) + "\n" + Cautions.TEXT);
+            case "text" ->
+                figures.print(BatchReport.heading(result) + table.text() + "\n" + BatchReport.below(result) + "\n"
+                        + Cautions.TEXT);
             case "csv" -> {
                 figures.print(table.csv());
                 terminal.err().print(BatchReport.of(result));

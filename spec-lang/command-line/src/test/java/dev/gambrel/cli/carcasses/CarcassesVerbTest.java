@@ -68,6 +68,11 @@ class CarcassesVerbTest {
                 """, read(refused));
         assertTrue(
                 run.out().contains("carcass                     43.0  21.5            0.71           0.00"), run.out());
+        assertTrue(run.out().contains("\nExpected for 2 carcasses together\n\n"), run.out());
+        assertTrue(
+                run.out().contains("± is one standard deviation: from one to another, how far carcasses differ"),
+                run.out());
+        assertTrue(run.out().contains("Figures are estimates from the shares in the specification"), run.out());
         assertTrue(run.out().contains("3 carcasses: 2 worked out, 1 refused."), run.out());
         assertTrue(run.out().contains("Columns not used: remarks."), run.out());
         assertTrue(run.err().contains("kills.csv, line 3"), run.err());
