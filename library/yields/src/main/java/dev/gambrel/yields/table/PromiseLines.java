@@ -12,6 +12,10 @@ import java.util.OptionalLong;
 
 /** The lines of what can be promised from several carcasses. */
 final class PromiseLines {
+    private static final String UNCOUNTED = """
+            Not counted: that carcasses weigh more and less, and that the mean shares may be off. Promise fewer where either may be.
+            """;
+
     private final Promise promise;
     private final List<PortionYield> portions;
 
@@ -34,9 +38,10 @@ final class PromiseLines {
                 .append(figures.shown(yields.given().mass().value()))
                 .append(' ')
                 .append(figures.unit().symbol())
-                .append("; one varies independently of the other.\n");
+                .append(", and each varies by itself.\n");
         boolean alike = promises.stream().allMatch(p -> p.from().correlation() == 1);
         out.append(alike ? "The pieces of one carcass are taken as alike.\n" : "");
+        out.append(UNCOUNTED);
     }
 
     private void print(StringBuilder out) {
