@@ -85,6 +85,17 @@ class CarcassesVerbTest {
                 ExitStatus.FINE, Run.of("carcasses", hogget, "--from", fine).status());
     }
 
+    /** What is saleable is the products and the mince: of 43 kg, 33 % and 67 %. */
+    @Test
+    void streams_stand_under_what_becomes_of_them() {
+        String out =
+                Run.of("carcasses", hogget, "--from", kills, "--decimals", "1").out();
+        assertTrue(
+                out.matches("(?s).*\nwhere it all goes\n  saleable +43\\.0 .*\n    products +14\\.2 .*"
+                        + "\n    stream mince +28\\.8 .*"),
+                out);
+    }
+
     @Test
     void lines_of_the_specification_may_be_printed() {
         Run run = Run.of(
