@@ -82,7 +82,9 @@ class PacksVerbTest {
     @Test
     void a_batch_too_light_on_average_is_told_so() {
         Run run = batchOf600(weights(50).replace("206.0", "196.0"));
-        assertTrue(run.out().contains("not accepted: the packs are too light on average."), run.out());
+        assertTrue(
+                run.out().contains("not accepted: the packs are too light on average.\nHold it back; what may be done"),
+                run.out());
         assertTrue(run.out().contains(" 1.23 g short "), run.out());
     }
 

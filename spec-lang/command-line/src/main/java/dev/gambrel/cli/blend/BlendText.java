@@ -59,9 +59,7 @@ record BlendText(Tubs tubs, LeanTarget target, StreamTubs streams, Unit unit, in
     }
 
     private String end(StringBuilder out) {
-        if (!streams.gives().isEmpty()) {
-            out.append(Visible.text(streams.gives())).append('\n');
-        }
+        streams.gives().forEach(each -> out.append(Visible.text(each)).append('\n'));
         streams.leftOut()
                 .forEach(each ->
                         out.append("Left out: ").append(Visible.text(each)).append('\n'));

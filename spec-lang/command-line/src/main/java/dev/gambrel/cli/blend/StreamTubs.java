@@ -23,16 +23,17 @@ import java.util.Optional;
  *
  * @param tubs the streams that can be blended
  * @param leftOut the others, each with the reason
- * @param gives a sentence that says what gives them; empty where there are none
+ * @param gives what is told of where they come from; empty where there are none
  */
-record StreamTubs(List<Tub> tubs, List<String> leftOut, String gives) {
+record StreamTubs(List<Tub> tubs, List<String> leftOut, List<String> gives) {
     /** No specification was named. */
-    static final StreamTubs NONE = new StreamTubs(List.of(), List.of(), "");
+    static final StreamTubs NONE = new StreamTubs(List.of(), List.of(), List.of());
 
     /** Copies the lists. */
     StreamTubs {
         tubs = List.copyOf(tubs);
         leftOut = List.copyOf(leftOut);
+        gives = List.copyOf(gives);
     }
 
     static StreamTubs of(ExpectedYields yields, int carcasses, List<TradeName> wanted, Stream.Judged judged) {
@@ -57,13 +58,15 @@ record StreamTubs(List<Tub> tubs, List<String> leftOut, String gives) {
         return new StreamTubs(tubs, leftOut, gives(yields, carcasses));
     }
 
-    private static String gives(ExpectedYields yields, int carcasses) {
+    private static List<String> gives(ExpectedYields yields, int carcasses) {
         Specification specification = yields.tree().specification();
-        return "Streams are what " + carcasses + (carcasses == 1 ? " carcass of " : " carcasses of ")
-                + weight(yields.given().mass()) + (carcasses == 1 ? "" : " each") + ", weighed "
+        String carcass = carcasses == 1 ? "1 carcass of " : carcasses + " carcasses, each of ";
+        String from = "Streams are what " + carcass + weight(yields.given().mass()) + ", weighed "
                 + yields.given().basis().words() + ", should give by " + specification.title() + ", revision "
-                + specification.revision()
-                + (yields.portions().isEmpty() ? "." : "; what portioning leaves over is not in them.");
+                + specification.revision() + ".";
+        return yields.portions().isEmpty()
+                ? List.of(from)
+                : List.of(from, "What portioning leaves over is not in them.");
     }
 
     /** The same tubs with what they would fetch. */

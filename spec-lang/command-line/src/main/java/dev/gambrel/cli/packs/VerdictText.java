@@ -132,7 +132,7 @@ final class VerdictText {
                         + verdict.broken().stream()
                                 .map(result -> brokenRule(result.rule()))
                                 .collect(Collectors.joining(", "))
-                        + ".";
+                        + ".\nHold it back; what may be done with it the law where it is packed and sold decides.";
         };
     }
 

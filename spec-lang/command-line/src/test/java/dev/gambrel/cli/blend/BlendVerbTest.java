@@ -115,7 +115,7 @@ class BlendVerbTest {
                   26.7 kg that is 100 % lean, or
                   57.1 kg that is 92 % lean, or
                   100.0 kg that is 89 % lean.
-                Streams are what 10 carcasses of 20 kg each, weighed cold, should give by Marram hogget, revision 3.
+                Streams are what 10 carcasses, each of 20 kg, weighed cold, should give by Marram hogget, revision 3.
                 Left out: sausage: nothing says how lean it is
 
                 """, upToTheNotes(run.out()));
@@ -131,8 +131,8 @@ class BlendVerbTest {
                 .out();
         assertTrue(
                 out.contains(
-                        "Streams are what 1 carcass of 20 kg, weighed cold, should give by Marram hogget, revision 3;"
-                                + " what portioning leaves over is not in them.\n"),
+                        "Streams are what 1 carcass of 20 kg, weighed cold, should give by Marram hogget, revision 3.\n"
+                                + "What portioning leaves over is not in them.\n"),
                 out);
     }
 
