@@ -87,6 +87,28 @@ class ProgramsTest {
                 """, printed(() -> PromiseToABuyer.main(new String[] {path})));
     }
 
+    /** 22 × 0.33. */
+    @Test
+    void a_tree_made_by_a_program_keeps_the_rules_and_gives_its_legs() throws IOException {
+        assertEquals("both legs: 7.26 kg\n", printed(() -> TreeWithoutTheLanguage.main(new String[0])));
+    }
+
+    /** By hand: 20.0 to 23.9 kg in steps of 0.1, 25,000 of each, so 21.95 kg each; the legs are 33 % of it. */
+    @Test
+    void a_million_carcasses_give_the_same_on_any_number_of_threads() throws IOException {
+        String report = printed(() -> MillionCarcasses.main(new String[0]));
+        assertEquals("""
+                1000000 carcasses
+                saleable: 21950000.0 kg
+                by-product: 0.0 kg
+                waste: 0.0 kg
+                loss: 0.0 kg
+                home not stated: 0.0 kg
+                products: 7243500.0 kg
+                stream to be cut: 14706500.0 kg
+                """, report);
+    }
+
     @Test
     void a_house_specification_sent_as_json_gives_the_same_table() {
         CutTree tree = Marram.tree("hogget.cuts");

@@ -1,5 +1,6 @@
 package dev.gambrel.yields;
 
+import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
@@ -36,7 +37,7 @@ public sealed interface CarcassLot {
      * @throws IllegalArgumentException if there are none, or it is no weight
      */
     static CarcassLot expected(int number, Expected each, Basis basis) {
-        Quantity mean = new Quantity(each.exactMean(), Unit.KILOGRAM);
+        Quantity mean = new Quantity(each.measuring(Dimension.WEIGHT).exactMean(), Unit.KILOGRAM);
         return new Alike(
                 number, new CarcassWeight(mean, basis), Estimate.of(each).spread());
     }

@@ -227,7 +227,7 @@ public final class ExpectedYields {
         return found;
     }
 
-    private static void addPortions(List<Part> parts, List<YieldRow> rows, List<PortionedPiece> found) {
+    private void addPortions(List<Part> parts, List<YieldRow> rows, List<PortionedPiece> found) {
         for (int i = 0; i < parts.size(); i++) {
             if (parts.get(i) instanceof Cut cut) {
                 YieldRow row = rows.get(i);
@@ -241,11 +241,11 @@ public final class ExpectedYields {
         }
     }
 
-    private static void addPortion(YieldRow finished, Portion portion, List<PortionedPiece> found) {
+    private void addPortion(YieldRow finished, Portion portion, List<PortionedPiece> found) {
         finished.onePiece()
                 .filter(piece -> PortionedPiece.isSomething(portion))
-                .map(piece ->
-                        new PortionedPiece(finished.path(), portion, finished.ofCarcass(), finished.pieces(), piece))
+                .map(piece -> new PortionedPiece(
+                        finished.path(), portion, finished.ofCarcass(), finished.pieces(), piece, pairs))
                 .ifPresent(found::add);
     }
 }

@@ -6,18 +6,20 @@ import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Measure;
 import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.working.Pairs;
 
 /**
- * A piece that is portioned. Each piece of a carcass is portioned by itself; how the two of a pair vary together is said by
- * {@link dev.gambrel.yields.working.Pairs}.
+ * A piece that is portioned. Each piece of a carcass is portioned by itself.
  *
  * @param cut the cut that is portioned, once trimmed
  * @param portion the portion as written
  * @param ofCarcass how many pieces of the cut a carcass has, whichever way they are worked
  * @param pieces how many pieces there are of the cut; what is expected where only some are worked in this way
  * @param weight kilograms of one piece
+ * @param pairs how the pieces of a carcass vary together, by which the weight of one strays
  */
-public record PortionedPiece(TreePath cut, Portion portion, int ofCarcass, double pieces, Estimate weight) {
+public record PortionedPiece(
+        TreePath cut, Portion portion, int ofCarcass, double pieces, Estimate weight, Pairs pairs) {
     /** A milligram: what is lighter is no portion. */
     private static final double LIGHTEST_PORTION = 1e-6;
     /** A micrometre: what is thinner is no slice. */

@@ -48,6 +48,13 @@ public final class BatchSums {
         return place;
     }
 
+    /** Sums of one plan say nothing of another. */
+    void mustBeOf(BatchPlan other) {
+        if (plan != other) {
+            throw new IllegalArgumentException("these sums were made by another plan");
+        }
+    }
+
     /** Adds a block that was weighed. */
     void add(Block block) {
         int n = block.size();
@@ -79,8 +86,10 @@ public final class BatchSums {
      * Takes in the sums of other carcasses.
      *
      * @param other sums made by the same plan
+     * @throws IllegalArgumentException if they were made by another
      */
     public void add(BatchSums other) {
+        other.mustBeOf(plan);
         carcasses[0] += other.carcasses[0];
         for (int column = 0; column < sums.length; column++) {
             sums[column].add(other.sums[column]);

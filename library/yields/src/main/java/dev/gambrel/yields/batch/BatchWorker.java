@@ -4,6 +4,7 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.yields.ExpectedYields;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -14,7 +15,8 @@ import java.util.stream.IntStream;
  *
  * <p>Each method takes carcasses {@code from} to {@code to} and writes for each a note: a sum of {@link #REFUSED}, {@link
  * #OUTSIDE_BAND}, {@link #OUTSIDE_RANGE} and {@link #RANGE_NOT_CHECKED}. A carcass that is noted as refused beforehand is passed
- * over.
+ * over. Carcasses that are not there, or for which there are no notes or no room, are an {@link IndexOutOfBoundsException}
+ * before anything is written.
  */
 public final class BatchWorker {
     /** The carcass gives nothing; {@link BatchPlan#alone} tells why. */
@@ -83,6 +85,8 @@ public final class BatchWorker {
      */
     public void weights(Carcasses carcasses, int from, int to, byte[] notes, double[] weights, int at) {
         int n = plan.size();
+        check(carcasses, from, to, notes);
+        Objects.checkFromIndexSize(at, (long) (to - from) * n, weights.length);
         for (int first = from; first < to; first += Block.SIZE) {
             settle(carcasses, first, Math.min(to, first + Block.SIZE), notes);
             for (int i = 0; i < block.size(); i++) {
@@ -129,6 +133,8 @@ public final class BatchWorker {
      */
     public void totals(Carcasses carcasses, int from, int to, byte[] notes, double[] weights, int at) {
         int n = plan.totals().size();
+        check(carcasses, from, to, notes);
+        Objects.checkFromIndexSize(at, (long) (to - from) * n, weights.length);
         for (int first = from; first < to; first += Block.SIZE) {
             settle(carcasses, first, Math.min(to, first + Block.SIZE), notes);
             for (int t = 0; t < n; t++) {
@@ -149,12 +155,20 @@ public final class BatchWorker {
      * @param to the one after the last
      * @param notes what is noted of each, at its own index
      * @param sums what they are added to, made by {@link BatchPlan#sums()} of the same plan
+     * @throws IllegalArgumentException if they were made by another
      */
     public void add(Carcasses carcasses, int from, int to, byte[] notes, BatchSums sums) {
+        sums.mustBeOf(plan);
+        check(carcasses, from, to, notes);
         for (int first = from; first < to; first += Block.SIZE) {
             settle(carcasses, first, Math.min(to, first + Block.SIZE), notes);
             sums.add(block);
         }
+    }
+
+    private static void check(Carcasses carcasses, int from, int to, byte[] notes) {
+        Objects.checkFromToIndex(from, to, carcasses.kilograms().length);
+        Objects.checkFromToIndex(from, to, notes.length);
     }
 
     /** Works out what each carcass of a block gives; those that are refused give nothing. */

@@ -124,8 +124,10 @@ public final class JointEstimate {
      *
      * @param weights one for each figure; a figure of weight 0 is not asked for its spread
      * @return mean and spread of the sum
+     * @throws IllegalArgumentException if the weights are not as many as the figures
      */
     public Estimate combination(double... weights) {
+        asMany(weights.length);
         double sum = 0;
         for (int i = 0; i < mean.length; i++) {
             sum += weights[i] * mean[i];
@@ -141,6 +143,7 @@ public final class JointEstimate {
      * @param value the function at the means
      * @param gradient its derivative by each figure at the means; a figure of derivative 0 is not asked for its spread
      * @return value and spread
+     * @throws IllegalArgumentException if the derivatives are not as many as the figures
      */
     public Estimate propagated(double value, double... gradient) {
         return propagated(new double[] {value}, new double[][] {gradient}).figure(0);
@@ -153,8 +156,16 @@ public final class JointEstimate {
      * @param values the functions at the means
      * @param gradients for each function its derivative by each figure at the means
      * @return as many figures as functions
+     * @throws IllegalArgumentException if the functions do not all have a gradient, or one does not have as many derivatives as
+     *     there are figures
      */
     public JointEstimate propagated(double[] values, double[][] gradients) {
+        if (gradients.length != values.length) {
+            throw new IllegalArgumentException(values.length + " functions have as many gradients");
+        }
+        for (double[] gradient : gradients) {
+            asMany(gradient.length);
+        }
         double[][] result = new double[values.length][values.length];
         for (int a = 0; a < values.length; a++) {
             for (int b = 0; b <= a; b++) {
@@ -164,6 +175,12 @@ public final class JointEstimate {
             }
         }
         return new JointEstimate(values.clone(), result);
+    }
+
+    private void asMany(int others) {
+        if (others != mean.length) {
+            throw new IllegalArgumentException(others + " for " + mean.length + " figures");
+        }
     }
 
     private double form(double[] g, double[] h) {
@@ -219,8 +236,10 @@ public final class JointEstimate {
      *
      * @param other as many figures, whose means are not read
      * @return the figures varying in both ways
+     * @throws IllegalArgumentException if the others are not as many
      */
     public JointEstimate alsoVarying(JointEstimate other) {
+        asMany(other.mean.length);
         double[][] both = new double[mean.length][mean.length];
         for (int i = 0; i < mean.length; i++) {
             for (int j = 0; j < mean.length; j++) {

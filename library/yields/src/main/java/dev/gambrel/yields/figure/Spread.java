@@ -7,7 +7,18 @@ public sealed interface Spread {
      *
      * @param standardDeviation one standard deviation, 0 or more, in the unit of the mean
      */
-    record Stated(double standardDeviation) implements Spread {}
+    record Stated(double standardDeviation) implements Spread {
+        /**
+         * Checks the figure.
+         *
+         * @throws IllegalArgumentException if it is less than 0 or not a number
+         */
+        public Stated {
+            if (!(standardDeviation >= 0)) {
+                throw new IllegalArgumentException("a standard deviation is 0 or more, not " + standardDeviation);
+            }
+        }
+    }
 
     /** The specification does not say enough to know it. */
     record NotStated() implements Spread {}
@@ -23,6 +34,7 @@ public sealed interface Spread {
      *
      * @param variance the square of the standard deviation; not a number where it is not stated
      * @return the spread
+     * @throws IllegalArgumentException if the variance is less than 0
      */
     static Spread ofVariance(double variance) {
         return Double.isNaN(variance) ? NOT_STATED : new Stated(Math.sqrt(variance));

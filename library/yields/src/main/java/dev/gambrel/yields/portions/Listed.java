@@ -83,6 +83,7 @@ final class Listed implements NumberOfPortions {
 
     @Override
     public long promised(double certainty) {
+        Promise.check(certainty);
         int i = 0;
         while (i + 1 < chances.length && atLeast[i + 1] >= certainty) {
             i++;

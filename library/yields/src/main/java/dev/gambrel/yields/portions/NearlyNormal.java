@@ -38,6 +38,7 @@ record NearlyNormal(double expected, double deviation) implements NumberOfPortio
 
     @Override
     public long promised(double certainty) {
+        Promise.check(certainty);
         double number = expected + deviation * STANDARD.inverseSurvivalProbability(certainty);
         return (long) Math.max(0, Math.floor(number + 0.5));
     }

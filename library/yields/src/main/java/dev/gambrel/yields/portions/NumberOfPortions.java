@@ -63,6 +63,7 @@ public sealed interface NumberOfPortions permits Listed, NearlyNormal {
      *
      * @param certainty a chance, more than 0 and less than 1, such as 0.95
      * @return the number, 0 or more
+     * @throws IllegalArgumentException if the certainty is out of its range
      */
     long promised(double certainty);
 }

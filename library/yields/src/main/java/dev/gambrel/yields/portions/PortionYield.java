@@ -95,6 +95,7 @@ public sealed interface PortionYield permits Weighed, Sliced, Divided {
      *
      * <p>What is expected of one carcass is taken as settled: of 1.4 pieces to a carcass, 40 carcasses give 56. Costs
      * O(numbers² × log carcasses) with the numbers that are likely, at most 8,192; what is spread wider is taken as normal.
+     * The pieces of one carcass vary together as {@link PortionedPiece#pairs} says.
      *
      * @param carcasses the carcasses, each like the one that this is expected of
      * @return the distribution, or nothing where the number's spread is not stated
@@ -103,7 +104,8 @@ public sealed interface PortionYield permits Weighed, Sliced, Divided {
         long pieces = (long) Math.floor(carcasses.number() * from().pieces() * (1 + 1e-12));
         return counted()
                 .filter(count -> !count.isFromMeanAlone())
-                .map(count -> new FromSeveral(pieces, from().ofCarcass(), carcasses.correlation())
+                .map(count -> new FromSeveral(
+                                pieces, from().ofCarcass(), from().pairs().correlation())
                         .of(count, carcasses.doubt()));
     }
 

@@ -30,10 +30,16 @@ public record Portioning(Estimate piece, double each, double between, double end
     /**
      * Checks the portion.
      *
-     * @throws IllegalArgumentException if {@code each} is not more than 0, another is less than 0, or {@code last} is more
-     *     than {@code each}
+     * @throws IllegalArgumentException if {@code each} is not more than 0, another is less than 0, {@code last} is more than
+     *     {@code each}, or one is endless or not a number
      */
     public Portioning {
+        if (!Double.isFinite(piece.mean()) || piece.spread().variance() == Double.POSITIVE_INFINITY) {
+            throw new IllegalArgumentException("a piece has a size, not " + piece);
+        }
+        if (!Double.isFinite(each + between + ends)) {
+            throw new IllegalArgumentException("a portion and what is lost have an end");
+        }
         if (!(each > 0 && between >= 0 && ends >= 0 && last >= 0 && last <= each)) {
             throw new IllegalArgumentException("a portion is more than nothing, and what is lost is not less");
         }
@@ -145,8 +151,10 @@ public record Portioning(Estimate piece, double each, double between, double end
      *
      * @param certainty a chance, more than 0 and less than 1
      * @return the number, or nothing where the piece's spread is not stated
+     * @throws IllegalArgumentException if the certainty is out of its range
      */
     public OptionalLong promised(double certainty) {
+        Promise.check(certainty);
         if (isFromMeanAlone()) {
             return OptionalLong.empty();
         }

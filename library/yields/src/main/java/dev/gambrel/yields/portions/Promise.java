@@ -13,6 +13,10 @@ public record Promise(double certainty, SeveralCarcasses from) {
      * @throws IllegalArgumentException if it is not between 0 and 1
      */
     public Promise {
+        check(certainty);
+    }
+
+    static void check(double certainty) {
         if (!(certainty > 0 && certainty < 1)) {
             throw new IllegalArgumentException("nothing is sure to " + certainty);
         }

@@ -4,6 +4,7 @@ import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
+import dev.gambrel.yields.working.Pairs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -38,9 +39,10 @@ final class PromiseLines {
                 .append(figures.shown(yields.given().mass().value()))
                 .append(' ')
                 .append(figures.unit().symbol())
-                .append(", and each varies by itself.\n");
-        boolean alike = promises.stream().allMatch(p -> p.from().correlation() == 1);
-        out.append(alike ? "The pieces of one carcass are taken as alike.\n" : "");
+                .append(", and each varies by itself.
+");
+        out.append(yields.pairs().equals(Pairs.ALIKE) ? "The pieces of one carcass are taken as alike.
+" : "");
         out.append(UNCOUNTED);
     }
 

@@ -21,6 +21,7 @@ import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.PortionedPiece;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
+import dev.gambrel.yields.working.Pairs;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -42,6 +43,10 @@ class PortionYieldLaws {
     }
 
     private static PortionYield of(Estimate piece, Aim aim, int kerf, Expected length, int endGrams) {
+        return of(piece, aim, kerf, length, endGrams, Pairs.ALIKE);
+    }
+
+    private static PortionYield of(Estimate piece, Aim aim, int kerf, Expected length, int endGrams, Pairs pairs) {
         Acceptance weightRules = new Acceptance(
                 new Limit.NotStated(),
                 new Limit.NotStated(),
@@ -56,7 +61,8 @@ class PortionYieldLaws {
                 Finish.NONE,
                 new Portion.EndPieces.Weighed(grams(endGrams), new Home.Product()),
                 new Home.Product());
-        return PortionYield.of(new PortionedPiece(new TreePath(List.of(TradeName.of("loin"))), portion, 2, 2, piece));
+        return PortionYield.of(
+                new PortionedPiece(new TreePath(List.of(TradeName.of("loin"))), portion, 2, 2, piece, pairs));
     }
 
     private static void addsUp(PortionYield portions) {
@@ -102,10 +108,10 @@ class PortionYieldLaws {
             @ForAll @DoubleRange(max = 1) double correlation,
             @ForAll @DoubleRange(min = 0.6, max = 0.99) double certainty) {
         Estimate piece = new Estimate(mean, new Spread.Stated(cv * mean));
-        PortionYield steaks = of(piece, new Aim.Weight(grams(grams)), 0, mm(300, 10), 0);
-        long promised = steaks.promised(new Promise(certainty, new SeveralCarcasses(carcasses, correlation, 0.02)))
+        PortionYield steaks = of(piece, new Aim.Weight(grams(grams)), 0, mm(300, 10), 0, new Pairs(correlation));
+        long promised = steaks.promised(new Promise(certainty, new SeveralCarcasses(carcasses, 0.02)))
                 .orElseThrow();
-        long more = steaks.promised(new Promise(certainty, new SeveralCarcasses(carcasses + 1, correlation, 0.02)))
+        long more = steaks.promised(new Promise(certainty, new SeveralCarcasses(carcasses + 1, 0.02)))
                 .orElseThrow();
         assertTrue(more >= promised);
     }

@@ -4,7 +4,6 @@ import static dev.gambrel.yields.Sheet.pair;
 import static dev.gambrel.yields.Sheet.rest;
 import static dev.gambrel.yields.Sheet.to;
 import static dev.gambrel.yields.Sheet.trim;
-import static dev.gambrel.yields.Sheet.yields;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +11,7 @@ import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.Portion;
 import dev.gambrel.tree.portion.Acceptance;
@@ -25,6 +25,9 @@ import dev.gambrel.tree.portion.Precedence;
 import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.Sheet;
+import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.working.Pairs;
+import dev.gambrel.yields.working.Working;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -55,11 +58,31 @@ class PortionYieldTest {
 
     /** A topside of 22 kg × 20 % × 90 % / 2 = 1.98 kg. */
     private static PortionYield of(Portion portion) {
+        return of(portion, Pairs.ALIKE);
+    }
+
+    private static PortionYield of(Portion portion, Pairs pairs) {
         Cut cut = pair("topside", "20 ± 1", trim("fat", "10 ± 1", "mince"));
         Cut portioned = new Cut(
                 cut.name(), cut.pieces(), cut.share(), cut.description(), cut.parts(), cut.home(), List.of(portion));
-        ExpectedYields yields = yields(Sheet.hogget(portioned, rest("mince")), "22");
+        Working working = Working.AS_WRITTEN.with(pairs);
+        ExpectedYields yields = Yields.of(Sheet.hogget(portioned, rest("mince")), working)
+                .forCarcass(Sheet.kilograms("22", Basis.COLD))
+                .orElseThrow();
         return PortionYield.of(yields).get(0);
+    }
+
+    /** By hand: the variance of 80 steak counts is 80 times that of one where topsides are independent, 160 where alike. */
+    @Test
+    void what_many_carcasses_give_strays_as_the_pairs_of_the_run_do() {
+        Portion steak = portion(new Aim.Weight(STEAK), Acceptance.NONE, Slicing.NONE, NO_ENDS);
+        assertEquals(Math.sqrt(160), fortyOverOne(of(steak, Pairs.ALIKE)), 1e-9);
+        assertEquals(Math.sqrt(80), fortyOverOne(of(steak, Pairs.INDEPENDENT)), 1e-9);
+    }
+
+    private static double fortyOverOne(PortionYield steaks) {
+        double one = steaks.numberFromOne().orElseThrow().deviation();
+        return steaks.numberFrom(SeveralCarcasses.of(40)).orElseThrow().deviation() / one;
     }
 
     @Test

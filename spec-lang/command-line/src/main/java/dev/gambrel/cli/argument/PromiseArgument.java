@@ -34,7 +34,7 @@ public final class PromiseArgument {
     }
 
     /**
-     * All that is to be promised, of carcasses whose pairs vary as {@link PairsArgument} says.
+     * All that is to be promised.
      *
      * @param parsed what stands on the command line
      * @return in the order in which they were written
@@ -42,16 +42,7 @@ public final class PromiseArgument {
      */
     public static List<Promise> promises(ParseResult parsed) {
         List<String> written = parsed.matchedOptionValue(PROMISE, List.of());
-        double correlation = PairsArgument.pairs(parsed).correlation();
-        return written.stream()
-                .map(PromiseArgument::promise)
-                .map(promise -> correlated(promise, correlation))
-                .toList();
-    }
-
-    private static Promise correlated(Promise promise, double correlation) {
-        SeveralCarcasses from = promise.from();
-        return new Promise(promise.certainty(), new SeveralCarcasses(from.number(), correlation, from.doubt()));
+        return written.stream().map(PromiseArgument::promise).toList();
     }
 
     static Promise promise(String written) {
