@@ -102,11 +102,12 @@ public sealed interface PortionYield permits Weighed, Sliced, Divided {
      */
     default Optional<NumberOfPortions> numberFrom(SeveralCarcasses carcasses) {
         long pieces = (long) Math.floor(carcasses.number() * from().pieces() * (1 + 1e-12));
+        int ofCarcass = from().ofCarcass();
+        double correlation = from().pairs().correlation();
         return counted()
                 .filter(count -> !count.isFromMeanAlone())
-                .map(count -> new FromSeveral(
-                                pieces, from().ofCarcass(), from().pairs().correlation())
-                        .of(count, carcasses.doubt()));
+                .map(count -> new FromSeveral(pieces, ofCarcass, correlation)
+                        .of(count, carcasses.doubt().ofMean(count, ofCarcass, correlation)));
     }
 
     /**

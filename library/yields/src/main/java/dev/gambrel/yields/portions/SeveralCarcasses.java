@@ -5,21 +5,20 @@ package dev.gambrel.yields.portions;
  * dev.gambrel.yields.working.Pairs} of the working.
  *
  * @param number how many, from 1 to {@value #MOST}
- * @param doubt about the house's mean: one standard deviation of the mean size of a piece, as a part of it, from 0 to 1. It
- *     is the same for all carcasses, so that it does not average out; 0 where the mean is known
+ * @param doubt how far the house's mean may be off
  */
-public record SeveralCarcasses(int number, double doubt) {
+public record SeveralCarcasses(int number, MeanDoubt doubt) {
     /** More carcasses are not told apart. */
     public static final int MOST = 1_000_000;
 
     /**
      * Checks the figures.
      *
-     * @throws IllegalArgumentException if the number is out of its range, or the doubt is not from 0 to 1
+     * @throws IllegalArgumentException if the number is out of its range
      */
     public SeveralCarcasses {
-        if (number < 1 || number > MOST || !(0 <= doubt && doubt <= 1)) {
-            throw new IllegalArgumentException(number + " carcasses, in doubt by " + doubt);
+        if (number < 1 || number > MOST) {
+            throw new IllegalArgumentException(number + " carcasses");
         }
     }
 
@@ -31,6 +30,18 @@ public record SeveralCarcasses(int number, double doubt) {
      * @throws IllegalArgumentException if the number is out of its range
      */
     public static SeveralCarcasses of(int number) {
-        return new SeveralCarcasses(number, 0);
+        return new SeveralCarcasses(number, MeanDoubt.NONE);
+    }
+
+    /**
+     * Carcasses cut by shares that rest on cutting tests.
+     *
+     * @param number how many carcasses
+     * @param tests how many cutting tests
+     * @return the carcasses
+     * @throws IllegalArgumentException if either number is out of its range
+     */
+    public static SeveralCarcasses of(int number, int tests) {
+        return new SeveralCarcasses(number, new MeanDoubt.FromTests(tests));
     }
 }

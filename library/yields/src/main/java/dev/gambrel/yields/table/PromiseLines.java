@@ -1,6 +1,7 @@
 package dev.gambrel.yields.table;
 
 import dev.gambrel.yields.ExpectedYields;
+import dev.gambrel.yields.portions.MeanDoubt;
 import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
@@ -13,8 +14,11 @@ import java.util.OptionalLong;
 
 /** The lines of what can be promised from several carcasses. */
 final class PromiseLines {
-    private static final String UNCOUNTED = """
+    private static final String MEANS_UNCOUNTED = """
             Not counted: that carcasses weigh more and less, and that the mean shares may be off. Promise fewer where either may be.
+            """;
+    private static final String WEIGHTS_UNCOUNTED = """
+            Counted: that the mean shares may be off, as far as cutting tests leave it open. Not counted: that carcasses weigh more and less.
             """;
 
     private final Promise promise;
@@ -39,11 +43,11 @@ final class PromiseLines {
                 .append(figures.shown(yields.given().mass().value()))
                 .append(' ')
                 .append(figures.unit().symbol())
-                .append(", and each varies by itself.
-");
-        out.append(yields.pairs().equals(Pairs.ALIKE) ? "The pieces of one carcass are taken as alike.
-" : "");
-        out.append(UNCOUNTED);
+                .append(", and each varies by itself.\n");
+        out.append(yields.pairs().equals(Pairs.ALIKE) ? "The pieces of one carcass are taken as alike.\n" : "");
+        boolean isMeanCounted =
+                promises.stream().noneMatch(p -> p.from().doubt().equals(MeanDoubt.NONE));
+        out.append(isMeanCounted ? WEIGHTS_UNCOUNTED : MEANS_UNCOUNTED);
     }
 
     private void print(StringBuilder out) {

@@ -109,9 +109,11 @@ class PortionYieldLaws {
             @ForAll @DoubleRange(min = 0.6, max = 0.99) double certainty) {
         Estimate piece = new Estimate(mean, new Spread.Stated(cv * mean));
         PortionYield steaks = of(piece, new Aim.Weight(grams(grams)), 0, mm(300, 10), 0, new Pairs(correlation));
-        long promised = steaks.promised(new Promise(certainty, new SeveralCarcasses(carcasses, 0.02)))
+        long promised = steaks.promised(
+                        new Promise(certainty, new SeveralCarcasses(carcasses, new MeanDoubt.OfPart(0.02))))
                 .orElseThrow();
-        long more = steaks.promised(new Promise(certainty, new SeveralCarcasses(carcasses + 1, 0.02)))
+        long more = steaks.promised(
+                        new Promise(certainty, new SeveralCarcasses(carcasses + 1, new MeanDoubt.OfPart(0.02))))
                 .orElseThrow();
         assertTrue(more >= promised);
     }

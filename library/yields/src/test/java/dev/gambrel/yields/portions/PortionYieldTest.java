@@ -85,6 +85,31 @@ class PortionYieldTest {
         return steaks.numberFrom(SeveralCarcasses.of(40)).orElseThrow().deviation() / one;
     }
 
+    /**
+     * By hand: where a piece strays by more than half a portion the expected number is μ/p − ½ for each of 80 pieces, so a mean
+     * that is off by s/√12 moves 80 s/(p √12) steaks, beside what the carcasses differ by.
+     */
+    @Test
+    void what_cutting_tests_leave_in_doubt_does_not_average_out() {
+        PortionYield steaks = of(portion(new Aim.Weight(STEAK), Acceptance.NONE, Slicing.NONE, NO_ENDS));
+        double s = Sheet.sd(steaks.from().weight());
+        double known = steaks.numberFrom(SeveralCarcasses.of(40)).orElseThrow().deviation();
+        double tested =
+                steaks.numberFrom(SeveralCarcasses.of(40, 12)).orElseThrow().deviation();
+        double moved = 80 * s / (0.18 * Math.sqrt(12));
+        assertEquals(1, Math.hypot(known, moved) / tested, 0.01);
+    }
+
+    /** By hand: alike, the two of a pair are known as one is; independent, what both give strays less than one does by √2. */
+    @Test
+    void cutting_tests_tell_of_both_pieces_of_a_carcass() {
+        PortionYield steaks = of(portion(new Aim.Weight(STEAK), Acceptance.NONE, Slicing.NONE, NO_ENDS));
+        Portioning one = steaks.counted().orElseThrow();
+        double cv = Sheet.sd(steaks.from().weight()) / 1.98;
+        assertEquals(cv / 2, new MeanDoubt.FromTests(4).ofMean(one, 2, 1), 1e-12);
+        assertEquals(cv / 2 / Math.sqrt(2), new MeanDoubt.FromTests(4).ofMean(one, 2, 0), 1e-12);
+    }
+
     @Test
     void steaks_come_from_one_trimmed_piece_at_a_time() {
         PortionYield steaks = of(portion(new Aim.Weight(STEAK), Acceptance.NONE, Slicing.NONE, NO_ENDS));

@@ -48,8 +48,8 @@ public final class CarcassesArgument {
                 option(
                         TESTS,
                         "N",
-                        "With --carcasses: on how many cutting tests the shares rest, which says how sure their means"
-                                + " are."));
+                        "With --carcasses or --promise: on how many cutting tests the shares rest, which says how sure"
+                                + " their means are."));
     }
 
     private static OptionSpec option(String name, String label, String description) {
@@ -64,14 +64,15 @@ public final class CarcassesArgument {
      * How many carcasses were asked for.
      *
      * @param parsed what stands on the command line
+     * @param isPromising whether something is promised, which rests on cutting tests too
      * @return 1 or more; empty if what one gives was asked for
      * @throws WrongUsage if it is no number of carcasses
      */
-    public static OptionalInt carcasses(ParseResult parsed) {
+    public static OptionalInt carcasses(ParseResult parsed, boolean isPromising) {
         if (parsed.hasMatchedOption(CARCASSES)) {
             return OptionalInt.of(number(parsed, CARCASSES, "carcasses"));
         }
-        for (String option : List.of(TESTS, SPREAD)) {
+        for (String option : isPromising ? List.of(SPREAD) : List.of(TESTS, SPREAD)) {
             if (parsed.hasMatchedOption(option)) {
                 throw new WrongUsage(option + " is said of several carcasses; say of how many with " + CARCASSES + ".");
             }

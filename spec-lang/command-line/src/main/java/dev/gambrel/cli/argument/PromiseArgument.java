@@ -1,6 +1,8 @@
 package dev.gambrel.cli.argument;
 
 import dev.gambrel.cli.verb.WrongUsage;
+import dev.gambrel.yields.Doubt;
+import dev.gambrel.yields.portions.MeanDoubt;
 import dev.gambrel.yields.portions.Promise;
 import dev.gambrel.yields.portions.SeveralCarcasses;
 import java.util.List;
@@ -37,15 +39,18 @@ public final class PromiseArgument {
      * All that is to be promised.
      *
      * @param parsed what stands on the command line
+     * @param doubt how sure the mean shares are
      * @return in the order in which they were written
      * @throws WrongUsage if one cannot be read, or is out of its range
      */
-    public static List<Promise> promises(ParseResult parsed) {
+    public static List<Promise> promises(ParseResult parsed, Doubt doubt) {
         List<String> written = parsed.matchedOptionValue(PROMISE, List.of());
-        return written.stream().map(PromiseArgument::promise).toList();
+        MeanDoubt means =
+                doubt instanceof Doubt.FromTests from ? new MeanDoubt.FromTests(from.tests()) : MeanDoubt.NONE;
+        return written.stream().map(each -> promise(each, means)).toList();
     }
 
-    static Promise promise(String written) {
+    static Promise promise(String written, MeanDoubt means) {
         Matcher matcher = FORM.matcher(written);
         if (!matcher.matches()) {
             throw new WrongUsage("“" + written + "” cannot be read; write it such as \"95 % from 40 carcasses\".");
@@ -58,6 +63,6 @@ public final class PromiseArgument {
             throw new WrongUsage("“" + written + "” is from " + number + " carcasses; from 1 to "
                     + SeveralCarcasses.MOST + " can be worked with.");
         }
-        return new Promise(certainty, SeveralCarcasses.of(number));
+        return new Promise(certainty, new SeveralCarcasses(number, means));
     }
 }

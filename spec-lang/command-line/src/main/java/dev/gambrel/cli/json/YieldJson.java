@@ -16,6 +16,7 @@ import dev.gambrel.yields.figure.Interval;
 import dev.gambrel.yields.figure.Spread;
 import dev.gambrel.yields.lean.StreamLean;
 import dev.gambrel.yields.lean.StreamLeans;
+import dev.gambrel.yields.portions.MeanDoubt;
 import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
@@ -237,6 +238,9 @@ public final class YieldJson {
         for (Promise promise : promises) {
             json.writeStartObject();
             json.writeNumberField("carcasses", promise.from().number());
+            if (promise.from().doubt() instanceof MeanDoubt.FromTests from) {
+                json.writeNumberField("cuttingTests", from.tests());
+            }
             json.writeNumberField("certainty", promise.certainty());
             Optional<NumberOfPortions> number = portion.numberFrom(promise.from());
             if (number.isPresent()) {

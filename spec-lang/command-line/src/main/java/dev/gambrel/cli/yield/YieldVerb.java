@@ -113,9 +113,9 @@ public final class YieldVerb implements Verb {
     }
 
     private static Optional<Answer> answer(SpecFileReader.Read spec, ParseResult parsed, List<Diagnostic> findings) {
-        OptionalInt number = CarcassesArgument.carcasses(parsed);
         Doubt doubt = CarcassesArgument.doubt(parsed);
-        List<Promise> promises = PromiseArgument.promises(parsed);
+        List<Promise> promises = PromiseArgument.promises(parsed, doubt);
+        OptionalInt number = CarcassesArgument.carcasses(parsed, !promises.isEmpty());
         if (number.isPresent() && !promises.isEmpty()) {
             throw new WrongUsage("What is promised names carcasses of its own; leave --carcasses out.");
         }

@@ -137,6 +137,17 @@ class PortionsInPrintTest {
     }
 
     @Test
+    void a_promise_counts_what_cutting_tests_leave_in_doubt() {
+        String told = Run.of("yield", sheet, "--promise", "95 % from 40 carcasses", "--cutting-tests", "6")
+                .out();
+        assertTrue(told.contains("Counted: that the mean shares may be off"), told);
+        String json = Run.of(
+                        "yield", sheet, "--as", "json", "--promise", "95 % from 40 carcasses", "--cutting-tests", "6")
+                .out();
+        assertTrue(json.contains("\"cuttingTests\" : 6"), json);
+    }
+
+    @Test
     void csv_and_json_tell_the_same_promises() {
         String csv = Run.of("yield", sheet, "--as", "csv", "--promise", "90% from 1 carcass")
                 .out();
