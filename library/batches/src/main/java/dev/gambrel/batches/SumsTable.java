@@ -1,6 +1,7 @@
 package dev.gambrel.batches;
 
 import dev.gambrel.batches.csv.CsvBytes;
+import dev.gambrel.yields.Outcome;
 import dev.gambrel.yields.batch.BatchFigure;
 import dev.gambrel.yields.batch.BatchPlan;
 import dev.gambrel.yields.batch.BatchSums;
@@ -40,7 +41,7 @@ public record SumsTable(BatchPlan plan, BatchSums sums, BatchOrder.Printed print
         grid.addAll(lines());
         int gap = grid.size();
         grid.add(new Line("where it all goes", List.of("", "", "", "")));
-        grid.addAll(totals());
+        grid.addAll(totalsByOutcome());
         return print(grid, gap);
     }
 
@@ -97,15 +98,49 @@ public record SumsTable(BatchPlan plan, BatchSums sums, BatchOrder.Printed print
         return plan.isStated(v) ? figures(sums.line(v)) : List.of(NOT_STATED, NOT_STATED, NOT_STATED, NOT_STATED);
     }
 
-    private List<Line> totals() {
+    /** What an outcome is made of stands under it, so that no line is added twice by whoever adds a column up. */
+    private List<Line> totalsByOutcome() {
+        List<Line> all = totals();
+        List<BatchTotal> told = told();
         List<Line> lines = new ArrayList<>();
+        for (int t = 0; t < told.size(); t++) {
+            if (told.get(t) instanceof BatchTotal.OfOutcome of) {
+                lines.add(all.get(t));
+                for (int u = 0; u < told.size(); u++) {
+                    if (isPartOf(told.get(u), of.outcome())) {
+                        lines.add(new Line("  " + all.get(u).name(), all.get(u).figures()));
+                    }
+                }
+            }
+        }
+        return lines;
+    }
+
+    private static boolean isPartOf(BatchTotal total, Outcome outcome) {
+        return total instanceof BatchTotal.OfStream of && Outcome.of(of.stream().kind()) == outcome
+                || total instanceof BatchTotal.Products && outcome == Outcome.SALEABLE;
+    }
+
+    /** An outcome that nothing has is told only where streams are meant for it. */
+    private List<BatchTotal> told() {
+        List<BatchTotal> told = new ArrayList<>();
         for (int t = 0; t < plan.totals().size(); t++) {
             BatchTotal total = plan.totals().get(t);
-            BatchFigure figure = sums.total(t);
-            boolean isTold = !(total instanceof BatchTotal.OfOutcome) || figure.sum() > 0;
+            boolean isTold = !(total instanceof BatchTotal.OfOutcome of)
+                    || sums.total(t).sum() > 0
+                    || plan.totals().stream().anyMatch(each -> isPartOf(each, of.outcome()));
             if (isTold) {
-                lines.add(new Line("  " + total.name(), figures(figure)));
+                told.add(total);
             }
+        }
+        return told;
+    }
+
+    private List<Line> totals() {
+        List<Line> lines = new ArrayList<>();
+        for (BatchTotal total : told()) {
+            lines.add(new Line(
+                    "  " + total.name(), figures(sums.total(plan.totals().indexOf(total)))));
         }
         return lines;
     }

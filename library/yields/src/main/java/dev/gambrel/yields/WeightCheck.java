@@ -18,6 +18,7 @@ import java.util.List;
 
 /** Holds a carcass weight against what the specification says of its carcass. */
 final class WeightCheck {
+    private static final int PLACES = 4;
     private static final Place PLACE = new Place.InTree(TreePath.ROOT, Aspect.BAND);
     private static final Quantity LEAST = Quantity.of("1", Unit.GRAM);
     private static final Quantity MOST = Quantity.of("100000", Unit.KILOGRAM);
@@ -80,7 +81,7 @@ final class WeightCheck {
             Quantity onBasis = after(chain, weight.mass());
             if (!band.holds(onBasis)) {
                 Diagnostic outside = Diagnostic.of(YieldCode.OUTSIDE_BAND, PLACE)
-                        .with("weight", weight.mass())
+                        .with("weight", shown(weight.mass()))
                         .with("low", band.low())
                         .with("high", band.high())
                         .with("question", question(weight.mass(), band, chain));
@@ -123,7 +124,12 @@ final class WeightCheck {
     }
 
     private static Quantity rounded(Quantity quantity, Unit unit) {
-        return new Quantity(quantity.common().divide(unit.factor(), 4, RoundingMode.HALF_EVEN), unit);
+        return new Quantity(quantity.common().divide(unit.factor(), PLACES, RoundingMode.HALF_EVEN), unit);
+    }
+
+    /** Pounds made kilograms have more digits than any scale. */
+    private static Quantity shown(Quantity mass) {
+        return mass.amount().scale() > PLACES ? rounded(mass, mass.unit()) : mass;
     }
 
     private static String brief(Quantity mass) {

@@ -80,7 +80,10 @@ public final class Gambrel {
         } catch (CommandLine.UnmatchedArgumentException wrong) {
             String first = wrong.getUnmatched().get(0);
             return wrongUsage(
-                    "“" + first + "” is not expected here; what has blanks in it goes in quotation marks.",
+                    wrong.isUnknownOption() && !wrong.getSuggestions().isEmpty()
+                            ? "There is no “" + first + "”; is "
+                                    + wrong.getSuggestions().get(0) + " meant?"
+                            : "“" + first + "” is not expected here; what has blanks in it goes in quotation marks.",
                     help,
                     terminal);
         } catch (CommandLine.MissingParameterException wrong) {

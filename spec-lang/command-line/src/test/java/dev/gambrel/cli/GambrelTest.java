@@ -44,6 +44,13 @@ class GambrelTest {
         assertEquals(run, Run.of(verb, "-h"));
     }
 
+    @Test
+    void an_option_that_is_misspelt_is_asked_about() {
+        Run run = Run.of("yield", "hogget.cuts", "--weigth", "22 kg cold");
+        assertEquals(ExitStatus.WRONG_USAGE, run.status());
+        assertTrue(run.err().startsWith("There is no “--weigth”; is --weight meant?\n"), run.err());
+    }
+
     /** What describes an option is a pattern: of a percent sign that is not doubled picocli warns on its own. */
     @ParameterizedTest
     @MethodSource("verbs")

@@ -54,7 +54,7 @@ class PacksVerbTest {
         assertTrue(run.out().startsWith("""
                 Packs of 200 g, 50 weighed of a batch of 600
                 Judged by directive 76/211/EEC
-                A pack may lack 9.0 g: T1 is 191.0 g, T2 182.0 g
+                A pack may lack 9.0 g. T1, so much under the label, is 191.0 g; T2, twice as much under it, is 182.0 g
 
                 """), run.out());
         assertTrue(run.out().contains("mean weight     202.82 g  at least 198.69 g  4.13 g over"), run.out());
@@ -82,7 +82,9 @@ class PacksVerbTest {
     @Test
     void a_batch_too_light_on_average_is_told_so() {
         Run run = batchOf600(weights(50).replace("206.0", "196.0"));
-        assertTrue(run.out().contains("not accepted: the packs are too light on average."), run.out());
+        assertTrue(
+                run.out().contains("not accepted: the packs are too light on average.\nHold it back; what may be done"),
+                run.out());
         assertTrue(run.out().contains(" 1.23 g short "), run.out());
     }
 
@@ -102,6 +104,24 @@ class PacksVerbTest {
         String gross = bare.replace("206.0", "218.5").replace("200.0", "212.5");
         Run tared = run(gross, "--unit", "g", "--tare", "12.5 g", "--nominal", "200 g", "--batch", "600");
         assertEquals(net.out(), tared.out());
+    }
+
+    @Test
+    void figures_without_a_unit_are_told_once_for_all() {
+        Run run = batchOf600(weights(50).replace(" g", ""));
+        assertEquals(ExitStatus.FINDINGS, run.status());
+        assertEquals(1, run.err().split("G1805", -1).length - 1, run.err());
+        assertTrue(run.err().contains("  Weights without a unit: 50.\n"), run.err());
+        assertTrue(
+                run.err().contains("→ Say the unit of all, such as --unit g; or write it after each figure."),
+                run.err());
+    }
+
+    @Test
+    void a_file_of_weights_that_is_not_there_is_no_specification() {
+        Run run = Run.of("packs", "weighed.txt", "--nominal", "200 g", "--batch", "600");
+        assertEquals(ExitStatus.COULD_NOT, run.status());
+        assertTrue(run.err().startsWith("There is no file “weighed.txt” here.\n→ Look at how"), run.err());
     }
 
     @Test

@@ -17,7 +17,7 @@ public enum BenchCode implements Code {
     KERF_WITHOUT_THICKNESS(
             "G1403",
             "kerf-without-thickness",
-            "A kerf is written for the {portion} but no thickness, so what the cuts take cannot be worked out."),
+            "A kerf is written for the {portion}, but not how thick a slice is to be, so what the cuts take cannot be worked out."),
     /** No slice fits. */
     SLICE_LONGER_THAN_PIECE(
             "G1404",

@@ -17,8 +17,8 @@ public final class CombinedTable {
     private static final String NOTES = """
             ± is one standard deviation. What carcasses differ by averages out over many; a doubt about the mean shares is the same for
             all of them and does not. The range holds the central 95 % of both together, or of what carcasses differ by where the doubt
-            is left out. The weights of the carcasses are taken as given. A spread is not stated where the specification gives none, or
-            none for something that the weight depends on.
+            is left out. What the carcasses weigh, and what that strays by, is taken as given. A spread is not stated where the
+            specification gives none, or none for something that the weight depends on.
             Printed figures add up: parts are rounded by largest remainder to the printed figure of their cut, so a part may
             differ from its exact value by up to one in the last place.
             Figures are estimates from the shares in the specification; no carcass is bound to keep to them.

@@ -13,6 +13,10 @@ import java.util.OptionalLong;
 
 /** The lines of what can be promised from several carcasses. */
 final class PromiseLines {
+    private static final String UNCOUNTED = """
+            Not counted: that carcasses weigh more and less, and that the mean shares may be off. Promise fewer where either may be.
+            """;
+
     private final Promise promise;
     private final List<PortionYield> portions;
 
@@ -35,8 +39,9 @@ final class PromiseLines {
                 .append(figures.shown(yields.given().mass().value()))
                 .append(' ')
                 .append(figures.unit().symbol())
-                .append("; one varies independently of the other.\n");
+                .append(", and each varies by itself.\n");
         out.append(yields.pairs().equals(Pairs.ALIKE) ? "The pieces of one carcass are taken as alike.\n" : "");
+        out.append(UNCOUNTED);
     }
 
     private void print(StringBuilder out) {

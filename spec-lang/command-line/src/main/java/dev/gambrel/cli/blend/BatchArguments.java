@@ -45,15 +45,15 @@ final class BatchArguments {
                         .type(List.class)
                         .auxiliaryTypes(String.class)
                         .arity("1")
-                        .description("What tubs may make up in the batch, such as \"flank at most 20 kg\","
+                        .description("With --batch: what tubs may make up in it, such as \"flank at most 20 kg\","
                                 + " \"lot 7 at least 15 kg\" or \"pork at most 25 %% of beef and veal\".")
                         .build(),
                 OptionSpec.builder(PROMISE)
                         .paramLabel("CHANCE")
                         .type(String.class)
                         .description(
-                                "How surely the batch is as lean as its least lean, such as \"95 %%\"; on average if"
-                                        + " not said. Every tub then needs a spread.")
+                                "With --batch: how surely it is at least as lean as --lean asks, such as \"95 %%\"; on"
+                                        + " average if not said. Every tub then needs a spread.")
                         .build());
     }
 

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
 /** A blend in print: what of each tub goes in, and what is left. Printed weights add up. */
-record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, int decimals) {
+record BlendText(Tubs tubs, LeanTarget target, StreamTubs streams, Unit unit, int decimals) {
     private static final String NOTES = """
             Printed weights add up: they are rounded by largest remainder. Lean is the mean of the tubs by weight; ± is one
             standard deviation, the tubs taken as straying independently. Whole boxes are not looked at.
@@ -44,7 +44,7 @@ record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, 
                 new StringBuilder(priced ? "The cheapest batch of " : "The batch that spares the leanest meat, of ");
         out.append(target.words());
         if (order.promise() instanceof Promise.At at) {
-            out.append(", in ").append(figure(100 * at.chance(), 2)).append(" of 100 batches");
+            out.append(", in ").append(percent(at.chance())).append(" of 100 batches");
         }
         out.append("\n\n");
         table(found.blend(), out);
@@ -59,8 +59,10 @@ record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, 
     }
 
     private String end(StringBuilder out) {
-        leftOut.forEach(
-                each -> out.append("Left out: ").append(Visible.text(each)).append('\n'));
+        streams.gives().forEach(each -> out.append(Visible.text(each)).append('\n'));
+        streams.leftOut()
+                .forEach(each ->
+                        out.append("Left out: ").append(Visible.text(each)).append('\n'));
         return out.append('\n').append(NOTES).toString();
     }
 
@@ -165,6 +167,10 @@ record BlendText(Tubs tubs, LeanTarget target, List<String> leftOut, Unit unit, 
 
     private static String spread(Estimate lean) {
         return lean.spread() instanceof Spread.Stated s ? figure(s.standardDeviation(), 2) : "not stated";
+    }
+
+    private static String percent(double chance) {
+        return new BigDecimal(figure(100 * chance, 2)).stripTrailingZeros().toPlainString();
     }
 
     private static String money(double money, int places) {

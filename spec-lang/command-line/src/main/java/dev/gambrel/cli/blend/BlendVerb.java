@@ -82,22 +82,19 @@ public final class BlendVerb implements Verb {
         LeanTarget target = TargetArgument.target(parsed);
         List<Diagnostic> findings = new ArrayList<>();
         List<Tub> all = new ArrayList<>(TubArgument.tubs(parsed));
-        List<String> leftOut = new ArrayList<>();
-        if (parsed.hasMatchedPositional(0)) {
-            StreamArguments.tubs(parsed, target, findings).ifPresent(streams -> {
-                all.addAll(streams.tubs());
-                leftOut.addAll(streams.leftOut());
-            });
-        }
+        StreamTubs streams = parsed.hasMatchedPositional(0)
+                ? StreamArguments.tubs(parsed, target, findings).orElse(StreamTubs.NONE)
+                : StreamTubs.NONE;
+        all.addAll(streams.tubs());
         Optional<String> printed = Result.hasError(findings)
                 ? Optional.empty()
-                : blended(parsed, new Mixing(tubs(all, leftOut), target, leftOut), json, findings);
+                : blended(parsed, new Mixing(tubs(all, streams.leftOut()), target, streams), json, findings);
         FindingsPrinter.print(findings, terminal.err(), terminal.colour(), false);
         printed.ifPresent(terminal.out()::print);
         return ExitStatus.of(findings);
     }
 
-    private record Mixing(Result<Tubs> tubs, LeanTarget target, List<String> leftOut) {}
+    private record Mixing(Result<Tubs> tubs, LeanTarget target, StreamTubs streams) {}
 
     private static Result<Tubs> tubs(List<Tub> all, List<String> leftOut) {
         if (all.isEmpty()) {
@@ -117,18 +114,23 @@ public final class BlendVerb implements Verb {
         }
         Tubs tubs = mixing.tubs().orElseThrow();
         BlendText text = new BlendText(
-                tubs, mixing.target(), mixing.leftOut(), UnitArgument.unit(parsed), DecimalsArgument.decimals(parsed));
+                tubs, mixing.target(), mixing.streams(), UnitArgument.unit(parsed), DecimalsArgument.decimals(parsed));
         if (BatchArguments.isGiven(parsed)) {
             BatchOrder order = BatchArguments.order(parsed, tubs, mixing.target());
             Result<CheapestBatch> batch = new LeastCost().of(order);
             findings.addAll(batch.diagnostics());
             return batch.value()
-                    .map(found -> json ? BlendJson.write(order, found, mixing.leftOut()) : text.cheapest(found, order));
+                    .map(found -> json
+                            ? BlendJson.write(order, found, mixing.streams().leftOut())
+                            : text.cheapest(found, order));
         }
         Result<LargestBatch> batch = LargestBatch.of(tubs, mixing.target());
         findings.addAll(batch.diagnostics());
         return batch.value()
-                .map(found -> json ? BlendJson.write(mixing.target(), found, mixing.leftOut()) : text.largest(found));
+                .map(found -> json
+                        ? BlendJson.write(
+                                mixing.target(), found, mixing.streams().leftOut())
+                        : text.largest(found));
     }
 
     private static boolean isJson(String word) {

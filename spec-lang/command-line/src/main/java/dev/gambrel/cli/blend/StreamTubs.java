@@ -3,7 +3,9 @@ package dev.gambrel.cli.blend;
 import dev.gambrel.blends.Price;
 import dev.gambrel.blends.Tub;
 import dev.gambrel.cli.verb.WrongUsage;
+import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.StreamYield;
@@ -21,12 +23,17 @@ import java.util.Optional;
  *
  * @param tubs the streams that can be blended
  * @param leftOut the others, each with the reason
+ * @param gives what is told of where they come from; empty where there are none
  */
-record StreamTubs(List<Tub> tubs, List<String> leftOut) {
+record StreamTubs(List<Tub> tubs, List<String> leftOut, List<String> gives) {
+    /** No specification was named. */
+    static final StreamTubs NONE = new StreamTubs(List.of(), List.of(), List.of());
+
     /** Copies the lists. */
     StreamTubs {
         tubs = List.copyOf(tubs);
         leftOut = List.copyOf(leftOut);
+        gives = List.copyOf(gives);
     }
 
     static StreamTubs of(ExpectedYields yields, int carcasses, List<TradeName> wanted, Stream.Judged judged) {
@@ -48,7 +55,18 @@ record StreamTubs(List<Tub> tubs, List<String> leftOut) {
                 }
             }
         }
-        return new StreamTubs(tubs, leftOut);
+        return new StreamTubs(tubs, leftOut, gives(yields, carcasses));
+    }
+
+    private static List<String> gives(ExpectedYields yields, int carcasses) {
+        Specification specification = yields.tree().specification();
+        String carcass = carcasses == 1 ? "1 carcass of " : carcasses + " carcasses, each of ";
+        String from = "Streams are what " + carcass + weight(yields.given().mass()) + ", weighed "
+                + yields.given().basis().words() + ", should give by " + specification.title() + ", revision "
+                + specification.revision() + ".";
+        return yields.portions().isEmpty()
+                ? List.of(from)
+                : List.of(from, "What portioning leaves over is not in them.");
     }
 
     /** The same tubs with what they would fetch. */
@@ -67,7 +85,13 @@ record StreamTubs(List<Tub> tubs, List<String> leftOut) {
                                 tub.kilograms(),
                                 prices.getOrDefault(tub.name(), Price.NOT_STATED)))
                         .toList(),
-                leftOut);
+                leftOut,
+                gives);
+    }
+
+    private static String weight(Quantity mass) {
+        return mass.amount().stripTrailingZeros().toPlainString() + " "
+                + mass.unit().symbol();
     }
 
     private static void known(ExpectedYields yields, TradeName wanted) {

@@ -30,8 +30,8 @@ final class TargetArgument {
 
     static LeanTarget target(ParseResult parsed) {
         Written written = new Written(NAME, parsed.matchedOptionValue(NAME, ""), "at least 80 % visual");
-        Matcher range = RANGE.matcher(written.words().strip());
-        return range.matches() ? between(written, range) : one(written, written.by(ONE));
+        boolean isRange = written.words().contains(" to ");
+        return isRange ? between(written, written.by(RANGE)) : one(written, written.by(ONE));
     }
 
     private static LeanTarget one(Written written, Matcher m) {

@@ -23,9 +23,22 @@ record Written(String option, String words, String example) {
     Matcher by(Pattern form) {
         Matcher matcher = form.matcher(words.strip());
         if (!matcher.matches()) {
-            throw wrong();
+            throw isUnjudged(form) ? unjudged() : wrong();
         }
         return matcher;
+    }
+
+    /** Whether nothing but how lean is judged is missing, where a form asks for it. */
+    private boolean isUnjudged(Pattern form) {
+        return form.pattern().contains(JUDGED)
+                && form.matcher(words.strip().replaceFirst("%(?=[^%]*$)", "% visual"))
+                        .matches();
+    }
+
+    private WrongUsage unjudged() {
+        return new WrongUsage(
+                "“" + words + "” after " + option + " does not say how lean is judged; write visual, by eye, or"
+                        + " chemical, by analysis, such as \"" + example + "\".");
     }
 
     double kilograms(String amount, String symbol) {

@@ -91,7 +91,7 @@ public final class CarcassesVerb implements Verb {
         PrintStream figures = options.isWrittenOut() ? terminal.err() : terminal.out();
         SumsTable table = new SumsTable(result.plan(), result.sums(), order.printed());
         switch (options.form()) {
-            case "text" -> figures.print(table.text() + "\n" + BatchReport.of(result) + "\n" + Cautions.TEXT);
+            case "text" -> figures.print(text(result, table));
             case "csv" -> {
                 figures.print(table.csv());
                 terminal.err().print(BatchReport.of(result));
@@ -103,5 +103,12 @@ public final class CarcassesVerb implements Verb {
             default ->
                 throw new WrongUsage("“" + options.form() + "” is not a form of output; there are text, csv and json.");
         }
+    }
+
+    /** Where no row could be read there are no figures, and none are shown as 0. */
+    private static String text(BatchResult result, SumsTable table) {
+        return result.sums().carcasses() == 0
+                ? "No carcass could be worked out.\n\n" + BatchReport.of(result)
+                : BatchReport.heading(result) + table.text() + "\n" + BatchReport.below(result) + "\n" + Cautions.TEXT;
     }
 }

@@ -7,11 +7,13 @@ import dev.gambrel.cli.terminal.FindingsPrinter;
 import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.Verb;
 import dev.gambrel.cli.verb.WrongUsage;
+import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.compiler.source.FolderSources;
 import dev.gambrel.compiler.source.Found;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Quantity;
@@ -95,6 +97,12 @@ public final class PacksVerb implements Verb {
         Unit unit = unit(parsed);
         long batch = batch(parsed, test);
         Found found = weights(parsed, terminal);
+        if (found instanceof Found.Refused refused && refused.code() == FileCode.MISSING) {
+            terminal.err()
+                    .println("There is no file “" + Visible.text(parsed.matchedPositionalValue(0, "")) + "” here.");
+            terminal.err().println("→ Look at how its name is written, and which folder you are in.");
+            return ExitStatus.COULD_NOT;
+        }
         if (found instanceof Found.Refused refused) {
             return tell(List.of(refused.finding(parsed.matchedPositionalValue(0, ""), Limits.DEFAULT)), terminal);
         }

@@ -59,9 +59,9 @@ final class VerdictText {
         line("Judged by " + verdict.test().name());
         String first = verdict.tolerance().firstLimit().toString();
         String second = verdict.test().secondLimit() instanceof SecondLimit.NoneUnder
-                ? ", T2 " + verdict.tolerance().secondLimit()
+                ? "; T2, twice as much under it, is " + verdict.tolerance().secondLimit()
                 : "";
-        line("A pack may lack " + verdict.tolerance().amount() + ": T1 is " + first + second);
+        line("A pack may lack " + verdict.tolerance().amount() + ". T1, so much under the label, is " + first + second);
         line("");
     }
 
@@ -132,7 +132,7 @@ final class VerdictText {
                         + verdict.broken().stream()
                                 .map(result -> brokenRule(result.rule()))
                                 .collect(Collectors.joining(", "))
-                        + ".";
+                        + ".\nHold it back; what may be done with it the law where it is packed and sold decides.";
         };
     }
 

@@ -14,6 +14,12 @@ final class WrittenWeight {
 
     private WrittenWeight() {}
 
+    /** Whether it is a figure without a unit. */
+    static boolean isBare(String written) {
+        Matcher form = FORM.matcher(written);
+        return form.matches() && form.group(2).isEmpty();
+    }
+
     /** The weight, or nothing where it is none; {@link Unit#NUMBER} where no unit was said for all. */
     static Optional<Quantity> read(String written, Unit unitOfAll) {
         Matcher form = FORM.matcher(written);

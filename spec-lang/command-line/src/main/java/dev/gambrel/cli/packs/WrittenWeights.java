@@ -36,7 +36,9 @@ final class WrittenWeights {
     private final List<Quantity> net = new ArrayList<>();
     private final FirstFindings findings = new FirstFindings();
     private final List<Diagnostic> firstFar = new ArrayList<>();
+    private final List<Diagnostic> firstBare = new ArrayList<>();
     private int far;
+    private int bare;
 
     private WrittenWeights(SourceText text, Unit unitOfAll, Tare tare, Quantity nominal) {
         this.text = text;
@@ -55,6 +57,8 @@ final class WrittenWeights {
             readLine(text.line(line));
         }
         firstFar.forEach(first -> findings.accept(far == 1 ? first : first.note("Packs so far off: " + far + ".")));
+        firstBare.forEach(
+                first -> findings.accept(bare == 1 ? first : first.note("Weights without a unit: " + bare + ".")));
         List<Diagnostic> found = findings.list();
         if (Result.hasError(found)) {
             return Result.failed(found);
@@ -93,6 +97,10 @@ final class WrittenWeights {
 
     private void weight(String written, Place place) {
         Optional<Quantity> gross = WrittenWeight.read(written, unitOfAll).filter(WeighedPacks::isAcceptable);
+        if (gross.isEmpty() && unitOfAll == Unit.NUMBER && WrittenWeight.isBare(written)) {
+            withoutUnit(written, place);
+            return;
+        }
         if (gross.isEmpty()) {
             findings.accept(Diagnostic.of(PackCode.NOT_A_WEIGHT, place)
                     .with("written", shortened(written))
@@ -115,6 +123,16 @@ final class WrittenWeights {
         }
         if (far == 1 && firstFar.isEmpty()) {
             firstFar.add(tooFar(left.get(), place));
+        }
+    }
+
+    /** A scale writes none, so the first speaks for all. */
+    private void withoutUnit(String written, Place place) {
+        bare++;
+        if (bare == 1) {
+            firstBare.add(Diagnostic.of(PackCode.NOT_A_WEIGHT, place)
+                    .with("written", shortened(written))
+                    .help("Say the unit of all, such as --unit g; or write it after each figure."));
         }
     }
 

@@ -115,9 +115,34 @@ class BlendVerbTest {
                   26.7 kg that is 100 % lean, or
                   57.1 kg that is 92 % lean, or
                   100.0 kg that is 89 % lean.
+                Streams are what 10 carcasses, each of 20 kg, weighed cold, should give by Marram hogget, revision 3.
                 Left out: sausage: nothing says how lean it is
 
                 """, upToTheNotes(run.out()));
+    }
+
+    @Test
+    void what_portioning_leaves_over_is_said_to_be_in_no_tub() {
+        String portioned = SHEET.replace(
+                "two per carcass -> diced",
+                "two per carcass {\n  cut chump 10 % {\n"
+                        + "    portion steak 150 g, remainder -> diced\n  }\n  rest -> diced\n}");
+        String out = Run.of("blend", Run.write(folder, "steaks.cuts", portioned), "--lean", "at least 60 % visual")
+                .out();
+        assertTrue(
+                out.contains(
+                        "Streams are what 1 carcass of 20 kg, weighed cold, should give by Marram hogget, revision 3.\n"
+                                + "What portioning leaves over is not in them.\n"),
+                out);
+    }
+
+    @Test
+    void how_surely_a_batch_is_lean_enough_is_told_without_idle_noughts() {
+        String[] args = {"blend", "--tub", "80s = 90 kg, lean 80 % ± 2 % visual", "--tub", FLANK};
+        List<String> all = new ArrayList<>(List.of(args));
+        all.addAll(List.of("--lean", "at least 75 % visual", "--batch", "50 kg", "--promise", "95 %"));
+        String out = Run.of(all.toArray(String[]::new)).out();
+        assertTrue(out.contains("75 % lean, visual, in 95 of 100 batches\n"), out);
     }
 
     @Test
@@ -185,7 +210,10 @@ class BlendVerbTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     --tub     | 80s 120 kg lean 80 % visual         | “80s 120 kg lean 80 % visual” cannot be read after --tub
-                    --tub     | 80s = 120 kg, lean 80 %             | cannot be read after --tub
+                    --tub     | 80s = 120 kg, lean 80 %             | after --tub does not say how lean is judged; write visual
+                    --tub     | 80s = 12 kg, lean 80 % ± 2 %, 3 a kg | after --tub does not say how lean is judged; write visual
+                    --lean    | at least 80 %                       | after --lean does not say how lean is judged; write visual
+                    --lean    | 78 % to 80 %                        | after --lean does not say how lean is judged; write visual
                     --tub     | 80s = 120 cm, lean 80 % visual      | cannot be read after --tub
                     --tub     | 80s = 0 kg, lean 80 % visual        | cannot be read after --tub
                     --tub     | 80s = 9 kg, lean 180 % visual       | cannot be read after --tub

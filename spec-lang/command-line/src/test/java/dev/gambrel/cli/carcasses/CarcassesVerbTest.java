@@ -68,6 +68,11 @@ class CarcassesVerbTest {
                 """, read(refused));
         assertTrue(
                 run.out().contains("carcass                     43.0  21.5            0.71           0.00"), run.out());
+        assertTrue(run.out().contains("\nExpected for 2 carcasses together\n\n"), run.out());
+        assertTrue(
+                run.out().contains("± is one standard deviation: from one to another, how far carcasses differ"),
+                run.out());
+        assertTrue(run.out().contains("Figures are estimates from the shares in the specification"), run.out());
         assertTrue(run.out().contains("3 carcasses: 2 worked out, 1 refused."), run.out());
         assertTrue(run.out().contains("Columns not used: remarks."), run.out());
         assertTrue(run.err().contains("kills.csv, line 3"), run.err());
@@ -78,6 +83,36 @@ class CarcassesVerbTest {
         String fine = Run.write(folder, "fine.csv", "cold weight (kg)\n22\n");
         assertEquals(
                 ExitStatus.FINE, Run.of("carcasses", hogget, "--from", fine).status());
+    }
+
+    /** 55 lb 7 oz are 25.14602701375 kg, with a pound of 0.45359237 kg. */
+    @Test
+    void pounds_outside_the_band_are_told_in_as_many_figures_as_a_scale_has() {
+        String heavy = Run.write(folder, "heavy.csv", "cold weight (kg)\n55 lb 7 oz\n");
+        String err = Run.of("carcasses", hogget, "--from", heavy).err();
+        assertTrue(err.contains("The carcass weighs 25.1460 kg, outside the 20 kg to 24 kg"), err);
+    }
+
+    @Test
+    void where_no_carcass_could_be_worked_out_no_weights_of_nothing_are_printed() {
+        String none = Run.write(folder, "none.csv", "cold weight (kg)\nn/a\n");
+        Run run = Run.of("carcasses", hogget, "--from", none);
+        assertEquals(ExitStatus.FINDINGS, run.status());
+        assertTrue(
+                run.out().startsWith("No carcass could be worked out.\n\n1 carcass: 0 worked out, 1 refused.\n"),
+                run.out());
+        assertFalse(run.out().contains("0.00"), run.out());
+    }
+
+    /** What is saleable is the products and the mince: of 43 kg, 33 % and 67 %. */
+    @Test
+    void streams_stand_under_what_becomes_of_them() {
+        String out =
+                Run.of("carcasses", hogget, "--from", kills, "--decimals", "1").out();
+        assertTrue(
+                out.matches("(?s).*\nwhere it all goes\n  saleable +43\\.0 .*\n    products +14\\.2 .*"
+                        + "\n    stream mince +28\\.8 .*"),
+                out);
     }
 
     @Test

@@ -116,8 +116,10 @@ class PortionsInPrintTest {
                 Run.of("yield", sheet, "--promise", "95 % from 40 carcasses").out();
         assertTrue(out.matches("(?s).*from 40 carcasses +expected +± +95 % sure\n.*"), out);
         assertTrue(out.matches("(?s).*\njoint into 2, flat +160\\.0 +0\\.0 +160\n.*"), out);
+        assertTrue(out.contains("Each carcass is taken to weigh 22.00 kg, and each varies by itself."), out);
         assertTrue(
-                out.contains("Each carcass is taken to weigh 22.00 kg; one varies independently of the other."), out);
+                out.contains("Not counted: that carcasses weigh more and less, and that the mean shares may be off."),
+                out);
     }
 
     /** Seven or more come from half of the loins, and all chances together are certainty. */
