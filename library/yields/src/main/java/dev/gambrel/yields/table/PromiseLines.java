@@ -4,6 +4,8 @@ import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +14,9 @@ import java.util.OptionalLong;
 
 /** The lines of what can be promised from several carcasses. */
 final class PromiseLines {
+    /** A promise is never said to be surer than it was asked to be, and no double tells more digits of it. */
+    private static final MathContext AS_WRITTEN = new MathContext(14);
+
     private final Promise promise;
     private final List<PortionYield> portions;
 
@@ -60,7 +65,10 @@ final class PromiseLines {
     }
 
     private String sure() {
-        return Figures.number(100 * promise.certainty()) + " % sure";
+        return new BigDecimal(100 * promise.certainty())
+                        .round(AS_WRITTEN)
+                        .stripTrailingZeros()
+                        .toPlainString() + " % sure";
     }
 
     private String promised(PortionYield portion) {
