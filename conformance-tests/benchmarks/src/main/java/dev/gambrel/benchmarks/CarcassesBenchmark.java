@@ -80,6 +80,15 @@ public class CarcassesBenchmark {
         return weights;
     }
 
+    /** The array form, sums and spreads of each line. With fixed shares they follow from the sum of the carcasses, so this says
+     * nothing of a loop over lines. */
+    @Benchmark
+    public BatchSums sums() {
+        BatchSums sums = fixedPlan.sums();
+        fixedPlan.worker().add(weighed, 0, CARCASSES, notes, sums);
+        return sums;
+    }
+
     /** The array form, every weight kept. */
     @Benchmark
     public double[] weights() {

@@ -7,7 +7,11 @@ import dev.gambrel.yields.StreamYield;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.figure.JointEstimate;
+import dev.gambrel.yields.plan.Kind;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.ToDoubleFunction;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -30,14 +34,36 @@ public class YieldsBenchmark {
     /** The fewest parts that have 500 cuts among them. */
     static final int PARTS = 3_076;
 
+    private static final int NODES = 500;
+
     private CutTree tree;
     private Yields yields;
+    private ExpectedYields ofFewer;
+    private List<ToDoubleFunction<YieldRow>> figures;
 
     /** Makes the tree. */
     @Setup
     public void prepare() {
         tree = Sheet.of(PARTS).tree();
         yields = Yields.of(tree);
+        ofFewer = Yields.of(Sheet.of(NODES).tree()).forTypicalCarcass().orElseThrow();
+        figures = List.of(
+                row -> row.isEnd() ? row.level() * 2.5 : 0,
+                row -> row.isEnd() && row.kind() == Kind.TRIMMED ? 1 : 0,
+                row -> row.isEnd() && row.kind() == Kind.BONE ? 1 : 0,
+                row -> row.isEnd() && row.kind() == Kind.TRIM ? 1 : 0);
+    }
+
+    /** Mean and variance of a value by a sheet with 500 parts. */
+    @Benchmark
+    public double momentsOf500Parts() {
+        return figures(ofFewer.figure(figures.get(0)));
+    }
+
+    /** Means and the whole covariance of four figures by a sheet with 500 parts. */
+    @Benchmark
+    public JointEstimate jointMomentsOf500Parts() {
+        return ofFewer.figures(figures);
     }
 
     /** Of a specification that was made ready before. */

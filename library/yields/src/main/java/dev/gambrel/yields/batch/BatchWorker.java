@@ -32,14 +32,19 @@ public final class BatchWorker {
     /** How many carcasses are worked out side by side. */
     public static final int BLOCK = Block.SIZE;
 
-    private static final Range POSSIBLE = new Range(0.001, true, 100_000, true);
+    /** From so many lines on a stretch is worth a loop of its own. */
+    private static final int LONG = 8;
+
+    private static final Range POSSIBLE = new Range(0.001, 100_000);
 
     private final BatchPlan plan;
     private final Block block;
     private final Branches branches;
     private final double[] within;
-    private final int[] stretches;
+    private final int[][] stretches;
     private final double[][] roots;
+    private final int[] others;
+    private final double[][] otherRoots;
     private final Decision[] decisions;
     private final List<Range> possible;
     private final int[] needed;
@@ -51,10 +56,15 @@ public final class BatchWorker {
         this.block = new Block(plan);
         this.branches = plan.layout().branches();
         this.within = branches.within();
-        this.stretches = branches.stretches();
-        this.roots = IntStream.range(0, stretches.length - 1)
-                .mapToObj(s -> block.weights(branches.of()[stretches[s]]))
-                .toArray(double[][]::new);
+        this.stretches = branches.stretches().stream()
+                .filter(stretch -> stretch[1] - stretch[0] >= LONG)
+                .toArray(int[][]::new);
+        this.roots = Arrays.stream(stretches).map(stretch -> root(stretch[0])).toArray(double[][]::new);
+        this.others = branches.stretches().stream()
+                .filter(stretch -> stretch[1] - stretch[0] < LONG)
+                .flatMapToInt(stretch -> IntStream.range(stretch[0], stretch[1]))
+                .toArray();
+        this.otherRoots = IntStream.of(others).mapToObj(this::root).toArray(double[][]::new);
         this.decisions = plan.decisions().toArray(Decision[]::new);
         this.possible = plan.kinds().possible();
         this.needed = plan.warnings().needed();
@@ -88,8 +98,17 @@ public final class BatchWorker {
 
     private void multiply(int carcass, double[] weights, int begin) {
         for (int s = 0; s < roots.length; s++) {
-            multiply(roots[s][carcass], within, stretches[s], stretches[s + 1], weights, begin);
+            multiply(roots[s][carcass], within, stretches[s][0], stretches[s][1], weights, begin);
         }
+        for (int k = 0; k < others.length; k++) {
+            int line = others[k];
+            weights[begin + line] = otherRoots[k][carcass] * within[line];
+        }
+    }
+
+    /** The weights at the root of the branch that a line hangs in. */
+    private double[] root(int line) {
+        return block.weights(branches.of()[line]);
     }
 
     private static void multiply(double root, double[] within, int from, int to, double[] weights, int begin) {

@@ -77,16 +77,17 @@ record Branches(int[] lines, int[] of, double[] within, int[] roots, int[] above
         return roots.length;
     }
 
-    /** Where the next stretch of lines of one branch begins, for each stretch and after the last. */
-    int[] stretches() {
-        List<Integer> starts = new ArrayList<>();
-        for (int i = 0; i < of.length; i++) {
-            if (i == 0 || of[i] != of[i - 1]) {
-                starts.add(i);
+    /** The lines of one branch that follow each other: the first, and the one after the last. */
+    List<int[]> stretches() {
+        List<int[]> stretches = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= of.length; i++) {
+            if (i == of.length || of[i] != of[from]) {
+                stretches.add(new int[] {from, i});
+                from = i;
             }
         }
-        starts.add(of.length);
-        return starts.stream().mapToInt(Integer::intValue).toArray();
+        return stretches;
     }
 
     /** What one kilogram gives at the root of each branch, from the shares of one carcass. */

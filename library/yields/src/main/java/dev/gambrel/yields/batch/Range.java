@@ -5,13 +5,23 @@ import dev.gambrel.tree.choice.Mark;
 import dev.gambrel.tree.choice.WeightRange;
 import dev.gambrel.tree.estimate.ValidRange;
 
-/** A range of values in double, whose ends may or may not belong to it. Near an end only exact figures can tell. */
-record Range(double low, boolean withLow, double high, boolean withHigh) {
+/**
+ * A range of values in double, its ends in it. Near an end only exact figures can tell.
+ *
+ * @param low the least value that is in it
+ * @param high the greatest
+ */
+record Range(double low, double high) {
     private static final double NEAR = 1e-11;
+
+    /** A range whose ends may or may not belong to it. */
+    static Range of(double low, boolean withLow, double high, boolean withHigh) {
+        return new Range(withLow ? low : Math.nextUp(low), withHigh ? high : Math.nextDown(high));
+    }
 
     static Range of(WeightRange range) {
         Mark to = range.to();
-        return new Range(
+        return of(
                 range.from() instanceof Mark.Beyond ? Double.POSITIVE_INFINITY : weight(range.from()),
                 range.from() instanceof Mark.Below,
                 to instanceof Mark.Beyond ? Double.POSITIVE_INFINITY : weight(to),
@@ -23,7 +33,7 @@ record Range(double low, boolean withLow, double high, boolean withHigh) {
     }
 
     static Range between(Quantity low, Quantity high) {
-        return new Range(low.value(), true, high.value(), true);
+        return new Range(low.value(), high.value());
     }
 
     private static double weight(Mark mark) {
@@ -33,7 +43,7 @@ record Range(double low, boolean withLow, double high, boolean withHigh) {
     }
 
     boolean holds(double value) {
-        return (withLow ? value >= low : value > low) && (withHigh ? value <= high : value < high);
+        return value >= low & value <= high;
     }
 
     boolean isNearAnEnd(double value) {
@@ -45,6 +55,6 @@ record Range(double low, boolean withLow, double high, boolean withHigh) {
     }
 
     boolean isFromTheStart() {
-        return low == 0 && !withLow;
+        return low == Math.nextUp(0.0);
     }
 }

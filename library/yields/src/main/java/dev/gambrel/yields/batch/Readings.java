@@ -27,9 +27,9 @@ import java.util.List;
  * @param possible the readings that are of the right kind; any other is for the exact way to judge
  */
 record Readings(List<TradeName> names, List<Unit> units, List<Range> possible) {
-    private static final Range ANY = new Range(Double.NEGATIVE_INFINITY, false, Double.POSITIVE_INFINITY, false);
-    private static final Range FROM_NOTHING = new Range(0, true, Double.POSITIVE_INFINITY, false);
-    private static final Range OVER_NOTHING = new Range(0, false, Double.POSITIVE_INFINITY, false);
+    private static final Range ANY = new Range(-Double.MAX_VALUE, Double.MAX_VALUE);
+    private static final Range FROM_NOTHING = new Range(0, Double.MAX_VALUE);
+    private static final Range OVER_NOTHING = new Range(Double.MIN_VALUE, Double.MAX_VALUE);
 
     static Readings of(CutTree tree, Basis weighed) {
         Readings readings = new Readings(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
@@ -79,8 +79,8 @@ record Readings(List<TradeName> names, List<Unit> units, List<Range> possible) {
                     .sorted()
                     .toArray();
             return numbers.length == 0
-                    ? new Range(0, false, 0, false)
-                    : new Range(numbers[0], true, numbers[numbers.length - 1], true);
+                    ? Range.of(0, false, 0, false)
+                    : new Range(numbers[0], numbers[numbers.length - 1]);
         }
         return switch (scale.dimension()) {
             case NUMBER, SHARE, TEMPERATURE -> ANY;

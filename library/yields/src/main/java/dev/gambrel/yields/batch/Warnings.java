@@ -23,7 +23,7 @@ import java.util.Set;
  * @param checks ranges with the columns that they are of
  */
 record Warnings(Range band, double left, int[] needed, List<Check> checks) {
-    private static final Range EVERY_WEIGHT = new Range(0, false, Double.POSITIVE_INFINITY, false);
+    private static final Range EVERY_WEIGHT = new Range(Double.MIN_VALUE, Double.MAX_VALUE);
 
     /** A range of one column; the column -1 is the carcass weight. */
     record Check(int reading, Range range, boolean mayBeMissing) {}
