@@ -39,6 +39,8 @@ class CarcassFileSlipsTest {
     enum Slip {
         NOTHING_AT_ALL("", "G1701"),
         WEIGHT_WITHOUT_A_BASIS("tag,weight\newe 7,22\n", "G1702"),
+        UTF_16_WITHOUT_A_MARK("\0c\0o\0l\0d\0 \0w\0e\0i\0g\0h\0t\n", "G1713"),
+        WEIGHT_TWICE("cold weight (kg),Cold carcass weight (lb)\n22,49\n", "G1703"),
         MEASURE_TWICE("cold weight (kg),depth (mm),Depth\n22,9,9\n", "G1703"),
         WEIGHT_IN_MILLIMETRES("cold weight (mm)\n22\n", "G1704"),
         DEPTH_IN_KILOGRAMS("cold weight (kg),depth (kg)\n22,9\n", "G1704"),

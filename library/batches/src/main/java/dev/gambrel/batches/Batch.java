@@ -60,7 +60,7 @@ public final class Batch {
     public static Result<BatchResult> run(CutTree tree, Working working, BatchOrder order, BatchFiles files)
             throws IOException {
         RowLines lines = new RowLines(Encoding.reader(files.in()));
-        Chunk first = new Chunk(1, order.limits().rowCharacters());
+        Chunk first = new Chunk(1, 1, order.limits().rowCharacters());
         lines.fill(first);
         Result<Heading> heading = new HeadingReader(files.name(), order.limits())
                 .read(first, tree.carcass().basis());

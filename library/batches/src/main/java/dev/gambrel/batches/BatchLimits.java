@@ -6,7 +6,8 @@ package dev.gambrel.batches;
  * @param rowCharacters characters of one row; a longer one is refused
  * @param columns cells of one row; a heading with more is refused
  * @param rowsTogether rows that are worked out together, rounded up to whole blocks of {@link
- *     dev.gambrel.yields.batch.BatchWorker#BLOCK}; no result depends on it
+ *     dev.gambrel.yields.batch.BatchWorker#BLOCK}, and fewer where they are long or give
+ *     much; no result depends on it
  * @param shown refusals, and warnings, told in full of each kind; the rest are counted
  */
 public record BatchLimits(int rowCharacters, int columns, int rowsTogether, int shown) {

@@ -22,6 +22,9 @@ import java.util.Set;
 final class ChunkWork {
     private static final List<Code> WARNINGS =
             List.of(YieldCode.OUTSIDE_BAND, MeasurementCode.OUTSIDE_RANGE, MeasurementCode.RANGE_NOT_CHECKED);
+    /** How many weights are held at once, at 8 bytes each. */
+    private static final int MOST_WEIGHTS = 1 << 18;
+
     private static final String BEGINS_A_LINE = ", line ";
 
     private final BatchPlan plan;
@@ -47,10 +50,10 @@ final class ChunkWork {
         this.order = order;
         this.sheet = sheet;
         this.file = file;
-        int rows = wholeBlocks(order.limits().rowsTogether());
-        chunk = new Chunk(rows, order.limits().rowCharacters());
         reader = new RowReader(sheet, order);
         writer = new RowWriter(plan, order, sheet);
+        int rows = wholeBlocks(Math.min(order.limits().rowsTogether(), MOST_WEIGHTS / Math.max(1, writer.columns())));
+        chunk = new Chunk(rows, BatchWorker.BLOCK, order.limits().rowCharacters());
         notes = new byte[rows];
         worker = plan.worker();
         weights = new double[rows * writer.columns()];
@@ -66,7 +69,7 @@ final class ChunkWork {
 
     /** Rows are added up in blocks, which must not be cut. */
     private static int wholeBlocks(int rows) {
-        return ((rows - 1) / BatchWorker.BLOCK + 1) * BatchWorker.BLOCK;
+        return (Math.max(0, rows - 1) / BatchWorker.BLOCK + 1) * BatchWorker.BLOCK;
     }
 
     Chunk chunk() {

@@ -18,6 +18,9 @@ import java.util.stream.IntStream;
 /** Reads the heading of a file of carcasses, in plain words: "cold weight (kg)", "fat class", "back fat (mm)". */
 final class HeadingReader {
     private static final String SEPARATORS = ",;\t";
+    /** What every other byte of UTF-16 is, and no text in UTF-8 holds. */
+    private static final char NO_CHARACTER = 0;
+
     private static final String EXAMPLE = "Head it with the basis and the unit, such as: cold weight (kg)";
 
     private final Place place;
@@ -40,6 +43,11 @@ final class HeadingReader {
                     .with("characters", limits.rowCharacters())
                     .with("columns", limits.columns())
                     .help("Look whether the first row is the heading."));
+        }
+        if (new String(first.text(), 0, first.end(0)).indexOf(NO_CHARACTER) >= 0) {
+            return failed(Diagnostic.of(BatchCode.CHARACTERS, place)
+                    .with("column", "heading")
+                    .help("Save the file as UTF-8."));
         }
         List<String> names = new ArrayList<>();
         List<List<Unit>> units = new ArrayList<>();
@@ -99,19 +107,26 @@ final class HeadingReader {
                 .filter(c -> basis(names.get(c)).orElseThrow() == wanted)
                 .findFirst()
                 .orElse(weights[0]);
+        Basis weighed = basis(names.get(weight)).orElseThrow();
+        boolean isTwice = IntStream.of(weights)
+                        .filter(c -> basis(names.get(c)).orElseThrow() == weighed)
+                        .count()
+                > 1;
+        if (isTwice) {
+            return failed(columnTwice(place, names.get(weight)));
+        }
         for (Unit unit : units.get(weight)) {
             if (unit.dimension() != Dimension.WEIGHT) {
                 return failed(unitDiffers(place, names.get(weight), unit, Dimension.WEIGHT));
             }
         }
-        return Result.of(
-                new Heading(
-                        separator,
-                        names,
-                        units,
-                        weight,
-                        basis(names.get(weight)).orElseThrow()),
-                List.of());
+        return Result.of(new Heading(separator, names, units, weight, weighed), List.of());
+    }
+
+    static Diagnostic columnTwice(Place place, Object column) {
+        return Diagnostic.of(BatchCode.COLUMN_TWICE, place)
+                .with("column", column)
+                .help("Head one of the two with another name.");
     }
 
     static Diagnostic unitDiffers(Place place, String column, Unit unit, Dimension wanted) {

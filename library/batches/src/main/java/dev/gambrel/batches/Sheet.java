@@ -100,9 +100,7 @@ record Sheet(
         private List<Column> column(TradeName name, Column.Kind kind) {
             List<Integer> columns = HeadingReader.columns(heading, name);
             if (columns.size() > 1) {
-                found.add(Diagnostic.of(BatchCode.COLUMN_TWICE, place)
-                        .with("column", name)
-                        .help("Head one of the two with another name."));
+                found.add(HeadingReader.columnTwice(place, name));
                 return List.of();
             }
             return columns.stream()

@@ -146,8 +146,8 @@ public record SumsTable(BatchPlan plan, BatchSums sums, BatchOrder.Printed print
     }
 
     private List<String> figures(BatchFigure figure) {
-        return List.of(
-                shown(figure.sum(), 0), shown(figure.mean(), 0), spread(figure.between()), spread(figure.expected()));
+        String each = sums.carcasses() > 0 ? shown(figure.mean(), 0) : NOT_STATED;
+        return List.of(shown(figure.sum(), 0), each, spread(figure.between()), spread(figure.expected()));
     }
 
     /** One place finer than weights, since it is smaller. */

@@ -37,11 +37,8 @@ public enum BlendCode implements Code {
             "That the blend is {target} cannot be promised at {chance}; the most that can be is {most}."),
     /** Two tubs of one name. */
     TUB_TWICE("G1908", "tub-twice", "There are two tubs called {tub}."),
-    /** Figures that lie too far apart for arithmetic. */
-    NO_ANSWER(
-            "G1910",
-            "no-answer",
-            "The batch of {batch} that is {target} could not be worked out; its figures lie very far apart.");
+    /** Figures that lie too far apart for arithmetic, or too many tubs for a promise. */
+    NO_ANSWER("G1910", "no-answer", "The batch of {batch} that is {target} could not be worked out; {why}.");
 
     private final Kind kind;
 

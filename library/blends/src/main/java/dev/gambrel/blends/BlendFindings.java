@@ -73,7 +73,16 @@ final class BlendFindings {
         return Diagnostic.of(BlendCode.NO_ANSWER, BLEND)
                 .with("batch", Words.kilograms(order.kilograms()))
                 .with("target", order.target().words())
+                .with("why", "its figures lie very far apart")
                 .help("Look for a slipped point or a wrong unit among the weights, the prices and the limits.");
+    }
+
+    static Diagnostic cutsWithoutEnd(BatchOrder order) {
+        return Diagnostic.of(BlendCode.NO_ANSWER, BLEND)
+                .with("batch", Words.kilograms(order.kilograms()))
+                .with("target", order.target().words())
+                .with("why", "a promise of " + order.tubs().all().size() + " tubs that stray takes too long")
+                .help("Leave out tubs that will hardly go in, or ask for the batch without a promise.");
     }
 
     static Diagnostic priceMissing(Tub tub, Tub other) {

@@ -19,6 +19,8 @@ import java.util.Optional;
  */
 public final class LeastCost {
     private static final int MOST_CUTS = 200;
+    /** A cut is a row with a figure for each tub: how many figures they may have together, a few seconds' work. */
+    private static final int MOST_FIGURES = 12_000;
     /** How near the spread is pushed to its true value, as a part of 1: a millionth of a point. */
     private static final double NEAR = 1e-8;
     /** The step to either side in which a point of lean is priced, in points. */
@@ -62,6 +64,8 @@ public final class LeastCost {
             return cheapest(new BatchModel(order))
                     .map(blend -> Result.of(priced(order, blend), List.of()))
                     .orElseGet(() -> Result.failed(new WhyNot(order, this).findings()));
+        } catch (CutsWithoutEnd tooManyTubs) {
+            return Result.failed(List.of(BlendFindings.cutsWithoutEnd(order)));
         } catch (NoAnswer givenUp) {
             return Result.failed(List.of(BlendFindings.noAnswer(order)));
         }
@@ -121,12 +125,16 @@ public final class LeastCost {
     /** Solves, and cuts where a plan takes its lean for steadier than it is, until it does not. */
     Optional<List<Double>> plan(BatchModel model, List<Double> costs) {
         List<Programme.Row> cuts = new ArrayList<>();
-        for (int cut = 0; cut <= MOST_CUTS; cut++) {
+        int most = Math.min(MOST_CUTS, MOST_FIGURES / costs.size());
+        for (int cut = 0; cut <= most; cut++) {
             Optional<List<Double>> x = solver.solve(model.programme(costs, cuts));
             if (x.isEmpty() || !isTooBold(model, x.get())) {
                 return x;
             }
             cuts.add(model.cutAt(x.get()));
+        }
+        if (most < MOST_CUTS) {
+            throw new CutsWithoutEnd();
         }
         throw new NoAnswer("the cuts do not come to an end");
     }

@@ -6,14 +6,17 @@ import static dev.gambrel.blends.Trim.of;
 import static dev.gambrel.blends.Trim.straying;
 import static dev.gambrel.blends.Trim.tubs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
+import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -67,6 +70,15 @@ class PromiseTest {
         double sd = ((Spread.Stated) lean.spread()).standardDeviation();
         assertEquals(80, lean.mean() - SURELY.deviations() * sd, 5e-6);
         assertTrue(blend.taken().size() > 2, blend.toString());
+    }
+
+    @Test
+    void a_promise_of_very_many_lots_is_given_up_in_good_time() {
+        Tub[] lots = IntStream.range(0, 1000)
+                .mapToObj(i -> straying("lot " + i, 5 + i % 47, 1 + i % 5, 1 + i * 7919 % 1009 / 100.0))
+                .toArray(Tub[]::new);
+        BatchOrder order = order(tubs(lots), 20);
+        assertTimeout(Duration.ofSeconds(20), () -> new LeastCost().of(order));
     }
 
     @Test

@@ -5,10 +5,12 @@ import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.Verb;
 import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.diagnostic.Visible;
+import java.io.BufferedInputStream;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -40,7 +42,8 @@ public final class Gambrel {
         boolean colour = console != null && System.getenv("NO_COLOR") == null;
         PrintStream out = stream(FileDescriptor.out, charset);
         PrintStream err = stream(FileDescriptor.err, charset);
-        ExitStatus status = run(List.of(args), new Terminal(out, err, colour, new FileInputStream(FileDescriptor.in)));
+        InputStream in = new BufferedInputStream(new FileInputStream(FileDescriptor.in));
+        ExitStatus status = run(List.of(args), new Terminal(out, err, colour, in));
         err.flush();
         if (out.checkError()) {
             err.println("What was to be printed could not be written.");

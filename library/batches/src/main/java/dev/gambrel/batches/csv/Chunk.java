@@ -7,6 +7,8 @@ public final class Chunk {
     private static final int USUAL_ROW = 64;
 
     private final int mostCharacters;
+    private final int together;
+    private final int usualCharacters;
     private final long[] lines;
     private final int[] ends;
     private final boolean[] tooLong;
@@ -15,13 +17,18 @@ public final class Chunk {
     private int rows;
     private boolean isCut;
 
-    /** Room for so many rows of at most so many characters. */
-    public Chunk(int rows, int mostCharacters) {
+    /**
+     * Room for so many rows of at most so many characters. Where rows are long it is full with fewer, of which so many stay
+     * together: memory follows the usual row and not the longest.
+     */
+    public Chunk(int rows, int together, int mostCharacters) {
         this.mostCharacters = mostCharacters;
+        this.together = together;
+        this.usualCharacters = rows * Math.min(USUAL_ROW, mostCharacters);
         this.lines = new long[rows];
         this.ends = new int[rows];
         this.tooLong = new boolean[rows];
-        this.text = new char[rows * Math.min(USUAL_ROW, mostCharacters)];
+        this.text = new char[usualCharacters];
     }
 
     /** Takes all rows out. */
@@ -33,7 +40,7 @@ public final class Chunk {
 
     /** Whether there is room for no other row. */
     public boolean isFull() {
-        return rows == lines.length;
+        return rows == lines.length || rows > 0 && rows % together == 0 && length >= usualCharacters;
     }
 
     /** Whether a row is begun. */

@@ -18,7 +18,7 @@ import net.jqwik.api.constraints.IntRange;
 class RowLinesTest {
     private static List<String> rows(String text, int together, int most) throws IOException {
         RowLines lines = new RowLines(new StringReader(text));
-        Chunk chunk = new Chunk(together, most);
+        Chunk chunk = new Chunk(together, 1, most);
         List<String> rows = new ArrayList<>();
         boolean isMore = true;
         while (isMore) {
@@ -43,6 +43,18 @@ class RowLinesTest {
     void of_a_row_that_is_too_long_the_beginning_is_kept() throws IOException {
         assertEquals(List.of("1 abcde", "2 abcde…", "3 x"), rows("abcde\nabcdef\nx\n", 2, 5));
         assertEquals(List.of("1 " + "y".repeat(7) + "…"), rows("y".repeat(1_000_000), 4, 7));
+    }
+
+    /** A file of long rows would else need room for as many of them as there are short ones. */
+    @Example
+    void of_long_rows_fewer_are_taken_together_and_as_many_as_belong_together() throws IOException {
+        RowLines lines = new RowLines(new StringReader(("x".repeat(4000) + "\n").repeat(1024)));
+        Chunk chunk = new Chunk(1024, 64, 4096);
+        lines.fill(chunk);
+        assertEquals(64, chunk.rows());
+        Chunk shorter = new Chunk(1024, 64, 4096);
+        new RowLines(new StringReader("x\n".repeat(2000))).fill(shorter);
+        assertEquals(1024, shorter.rows());
     }
 
     @Provide

@@ -20,11 +20,11 @@ final class SmallerLast {
         }
         double reached = portions.last() + portions.between();
         PieceSize size = portions.size();
-        if (portions.isFine(size)) {
-            return portions.ends() + reached * reached / (2 * portions.step());
-        }
         double first = portions.ends() + portions.last();
         double left = size.meanBetween(0, first) + portions.ends() * size.atLeast(first);
+        if (portions.isFine(size)) {
+            return left + size.atLeast(first) * reached * reached / (2 * portions.step());
+        }
         long n = (long) Math.max(1, Math.floor(size.smallest() / portions.step()));
         for (; whole(n) < size.largest(); n++) {
             double from = whole(n);

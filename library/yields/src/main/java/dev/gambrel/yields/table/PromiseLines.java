@@ -6,6 +6,8 @@ import dev.gambrel.yields.portions.NumberOfPortions;
 import dev.gambrel.yields.portions.PortionYield;
 import dev.gambrel.yields.portions.Promise;
 import dev.gambrel.yields.working.Pairs;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +22,8 @@ final class PromiseLines {
     private static final String WEIGHTS_UNCOUNTED = """
             Counted: that the mean shares may be off, as far as cutting tests leave it open. Not counted: that carcasses weigh more and less.
             """;
+    /** A promise is never said to be surer than it was asked to be, and no double tells more digits of it. */
+    private static final MathContext AS_WRITTEN = new MathContext(14);
 
     private final Promise promise;
     private final List<PortionYield> portions;
@@ -71,7 +75,10 @@ final class PromiseLines {
     }
 
     private String sure() {
-        return Figures.number(100 * promise.certainty()) + " % sure";
+        return new BigDecimal(100 * promise.certainty())
+                        .round(AS_WRITTEN)
+                        .stripTrailingZeros()
+                        .toPlainString() + " % sure";
     }
 
     private String promised(PortionYield portion) {

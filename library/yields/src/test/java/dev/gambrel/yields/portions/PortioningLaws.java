@@ -53,6 +53,18 @@ class PortioningLaws {
         assertTrue(smaller.expectedRemainder() <= of(mean, sd, each, 0, 0, each).expectedRemainder() + 1e-9);
     }
 
+    /** Slices of wafers as well: a piece shorter than its ends is left whole, however fine the slices. */
+    @Property
+    void no_more_is_left_than_there_was(
+            @ForAll @DoubleRange(min = 0.01, max = 0.2) double cv,
+            @ForAll @IntRange(min = 1, max = 6) int fine,
+            @ForAll @DoubleRange(max = 1.5) double ends,
+            @ForAll @DoubleRange(max = 1) double last) {
+        double each = Math.pow(10, -fine);
+        double left = of(1, cv, each, 0, ends, last * each).expectedRemainder();
+        assertTrue(left <= 1 + 1e-6, () -> "left " + left);
+    }
+
     /** A heavier carcass scales mean and spread of its pieces alike. */
     @Property
     void a_heavier_carcass_gives_no_fewer(

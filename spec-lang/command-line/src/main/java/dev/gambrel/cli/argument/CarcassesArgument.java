@@ -127,8 +127,8 @@ public final class CarcassesArgument {
     private static int number(ParseResult parsed, String option, String what) {
         String word = parsed.matchedOptionValue(option, "");
         if (!word.matches("[1-9][0-9]{0,6}")) {
-            throw new WrongUsage(
-                    "“" + word + "” is not a number of " + what + "; write a whole number from 1, such as 40.");
+            throw new WrongUsage("“" + word + "” is not a number of " + what
+                    + "; write a whole number from 1 to 9999999, such as 40.");
         }
         return Integer.parseInt(word);
     }

@@ -17,6 +17,7 @@ import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
 import dev.gambrel.yields.table.LargestRemainder;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -44,7 +45,7 @@ record BlendText(Tubs tubs, LeanTarget target, StreamTubs streams, Unit unit, in
                 new StringBuilder(priced ? "The cheapest batch of " : "The batch that spares the leanest meat, of ");
         out.append(target.words());
         if (order.promise() instanceof Promise.At at) {
-            out.append(", in ").append(percent(at.chance())).append(" of 100 batches");
+            out.append(", in ").append(asSure(at.chance())).append(" of 100 batches");
         }
         out.append("\n\n");
         table(found.blend(), out);
@@ -169,12 +170,15 @@ record BlendText(Tubs tubs, LeanTarget target, StreamTubs streams, Unit unit, in
         return lean.spread() instanceof Spread.Stated s ? figure(s.standardDeviation(), 2) : "not stated";
     }
 
-    private static String percent(double chance) {
-        return new BigDecimal(figure(100 * chance, 2)).stripTrailingZeros().toPlainString();
-    }
-
     private static String money(double money, int places) {
         return figure(money, places);
+    }
+
+    /** As it was asked for: never rounded to a certainty that is not there. */
+    private static String asSure(double chance) {
+        BigDecimal written =
+                new BigDecimal(100 * chance).round(new MathContext(14)).stripTrailingZeros();
+        return written.setScale(Math.max(0, written.scale())).toPlainString();
     }
 
     private static String figure(double value, int places) {

@@ -43,7 +43,7 @@ final class TubArgument {
     private static Tub tub(String words) {
         Written written = new Written(NAME, words, EXAMPLE);
         Matcher m = written.by(FORM);
-        Spread spread = m.group(5) == null ? Spread.NOT_STATED : new Spread.Stated(Double.parseDouble(m.group(5)));
+        Spread spread = m.group(5) == null ? Spread.NOT_STATED : new Spread.Stated(written.percent(m.group(5)));
         Lean lean = new Lean(new Estimate(written.percent(m.group(4)), spread), Written.judged(m.group(6)));
         Price price = m.group(7) == null ? Price.NOT_STATED : written.price(m.group(7), m.group(8));
         double kilograms = written.kilograms(m.group(2), m.group(3));

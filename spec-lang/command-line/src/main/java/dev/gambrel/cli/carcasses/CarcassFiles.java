@@ -8,7 +8,9 @@ import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.WrongUsage;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,10 +43,20 @@ final class CarcassFiles implements AutoCloseable {
                 }
             }
         }
-        if (written.size() == 2 && FileArgument.path(written.get(0)).equals(FileArgument.path(written.get(1)))) {
+        if (written.contains(CarcassOptions.STANDARD)) {
+            throw new WrongUsage("Rows that are refused cannot be printed; name a file for them.");
+        } else if (written.size() == 2
+                && areOne(FileArgument.path(written.get(0)), FileArgument.path(written.get(1)))) {
             throw new WrongUsage("What carcasses give and the rows refused cannot go to one file.");
         }
         return new CarcassFiles(options, terminal);
+    }
+
+    private static boolean areOne(Path one, Path other) {
+        return WholeFile.isSame(one, other)
+                || one.toAbsolutePath()
+                        .normalize()
+                        .equals(other.toAbsolutePath().normalize());
     }
 
     BatchFiles files() throws IOException {
@@ -62,7 +74,9 @@ final class CarcassFiles implements AutoCloseable {
             return BatchFiles.reading("standard input", terminal.in());
         }
         Path path = FileArgument.path(options.from());
-        if (Files.exists(path) && !Files.isRegularFile(path)) {
+        if (!Files.exists(path)) {
+            throw new IOException(options.from() + " is not there");
+        } else if (!Files.isRegularFile(path)) {
             throw new IOException(options.from() + " is not a regular file");
         }
         InputStream in = Files.newInputStream(path);
@@ -77,9 +91,18 @@ final class CarcassFiles implements AutoCloseable {
     }
 
     private HalfFile half(String file) throws IOException {
-        HalfFile half = HalfFile.of(FileArgument.path(file));
-        written.add(half);
-        return half;
+        try {
+            HalfFile half = HalfFile.of(FileArgument.path(file));
+            written.add(half);
+            return half;
+        } catch (FileAlreadyExistsException underWay) {
+            throw new IOException(
+                    file + " is being written by another run, or one was broken off and left " + underWay.getFile()
+                            + ", which may then be deleted",
+                    underWay);
+        } catch (NoSuchFileException noFolder) {
+            throw new IOException("the folder of " + file + " is not there", noFolder);
+        }
     }
 
     /** Takes the line that says how far it is off the terminal. */

@@ -48,7 +48,7 @@ public final class BatchJson {
                 json.writeStartObject();
                 json.writeStringField("path", plan.node(v).path().toString());
                 json.writeStringField("name", plan.node(v).name());
-                figure(result.sums().line(v));
+                figure(result.sums().line(v), result.sums().carcasses());
             }
         }
         json.writeEndArray();
@@ -56,7 +56,7 @@ public final class BatchJson {
         for (int t = 0; t < plan.totals().size(); t++) {
             json.writeStartObject();
             json.writeStringField("name", plan.totals().get(t).name());
-            figure(result.sums().total(t));
+            figure(result.sums().total(t), result.sums().carcasses());
         }
         json.writeEndArray();
         json.writeEndObject();
@@ -70,9 +70,11 @@ public final class BatchJson {
         json.writeEndObject();
     }
 
-    private void figure(BatchFigure figure) throws IOException {
+    private void figure(BatchFigure figure, long carcasses) throws IOException {
         json.writeNumberField("all", figure.sum() * perKilogram);
-        json.writeNumberField("each", figure.mean() * perKilogram);
+        if (carcasses > 0) {
+            json.writeNumberField("each", figure.mean() * perKilogram);
+        }
         spread("deviationBetween", figure.between());
         spread("deviationOfAll", figure.expected());
         json.writeEndObject();

@@ -42,6 +42,24 @@ class BlendVerbTest {
     }
 
     @Test
+    void a_promise_is_never_said_to_be_surer_than_it_is() {
+        String tub = "a = 5 kg, lean 90 % ± 1 % visual";
+        String lean = "at least 75 % visual";
+        String out = Run.of("blend", "--tub", tub, "--lean", lean, "--batch", "5 kg", "--promise", "99.9999999999 %")
+                .out();
+        assertTrue(out.contains("in 99.9999999999 of 100 batches"), out);
+        out = Run.of("blend", "--tub", tub, "--lean", lean, "--batch", "5 kg", "--promise", "95 %")
+                .out();
+        assertTrue(out.contains("in 95 of 100 batches"), out);
+    }
+
+    @Test
+    void lean_strays_by_no_more_than_all_of_it() {
+        Run run = Run.of("blend", "--tub", "a = 5 kg, lean 75 % ± 750 % visual", "--lean", "at least 75 % visual");
+        assertEquals(ExitStatus.WRONG_USAGE, run.status());
+    }
+
+    @Test
     void the_largest_batch_tells_what_is_taken_left_and_missing() {
         assertEquals("""
                 The largest batch of at least 75 % lean, visual

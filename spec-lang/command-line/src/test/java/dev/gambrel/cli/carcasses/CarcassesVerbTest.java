@@ -175,6 +175,41 @@ class CarcassesVerbTest {
     }
 
     @Test
+    void one_file_by_two_names_is_one_file() {
+        String other = folder.resolve("..")
+                .resolve(folder.getFileName())
+                .resolve("out.csv")
+                .toString();
+        Run run = Run.of("carcasses", hogget, "--from", kills, "--to", out, "--refused", other);
+        assertEquals(ExitStatus.WRONG_USAGE, run.status());
+        assertTrue(run.err().contains("cannot go to one file"), run.err());
+    }
+
+    @Test
+    void rows_refused_are_not_written_to_a_file_called_minus() {
+        Run run = Run.of("carcasses", hogget, "--from", kills, "--refused", "-");
+        assertEquals(ExitStatus.WRONG_USAGE, run.status());
+    }
+
+    @Test
+    void what_a_run_that_was_broken_off_left_is_named() {
+        Run.write(folder, ".out.csv.part", "");
+        Run run = Run.of("carcasses", hogget, "--from", kills, "--to", out);
+        assertEquals(ExitStatus.COULD_NOT, run.status());
+        assertTrue(run.err().contains("or one was broken off and left"), run.err());
+    }
+
+    @Test
+    void each_of_no_carcasses_weighs_nothing_that_can_be_told() {
+        String none = Run.write(folder, "none.csv", "cold weight (kg)\n");
+        String csv = Run.of("carcasses", hogget, "--from", none, "--as", "csv").out();
+        assertTrue(csv.contains("\ncarcass,0.00,,"), csv);
+        String json =
+                Run.of("carcasses", hogget, "--from", none, "--as", "json").out();
+        assertFalse(json.contains("\"each\""), json);
+    }
+
+    @Test
     void wrong_words_are_wrong_usage() {
         for (String[] more :
                 new String[][] {{"--threads", "0"}, {"--each", "cuts"}, {"--as", "xml"}, {"--threads", "999"}}) {

@@ -109,6 +109,13 @@ class PortionsInPrintTest {
         assertTrue(out.contains("7: 50 %"), out);
     }
 
+    @Test
+    void a_promise_is_never_said_to_be_surer_than_it_is() {
+        String out = Run.of("yield", sheet, "--promise", "99.9999999999 % from 1 carcass")
+                .out();
+        assertTrue(out.contains(" 99.9999999999 % sure\n"), out);
+    }
+
     /** One half of the loins gives seven chops, so of one carcass 12 are sure and 14 are not; a joint is halved in any case. */
     @Test
     void what_can_be_promised_is_printed_for_each_portion() {

@@ -51,8 +51,11 @@ final class ChoiceConverter {
                 span);
     }
 
+    /** The sign at the end of a class belongs to the word before it, whatever gap is left. */
     Name value(GradeValueContext value) {
-        return name(value);
+        Span span = offsets.of(value);
+        boolean endsInSign = value.PLUS() != null || value.MINUS() != null;
+        return endsInSign ? names.name(names.slice(span).replaceFirst(" (?=.$)", ""), span) : name(value);
     }
 
     private Name name(ParserRuleContext words) {
