@@ -29,7 +29,7 @@ public record BatchOrder(
             Each.TOTALS, List.of(), new Printed(Unit.KILOGRAM, 3), Numbers.WITH_POINT, false, 0, BatchLimits.DEFAULT);
 
     /** The most threads that are taken. */
-    public static final int MOST_THREADS = 256;
+    public static final int MOST_THREADS = 64;
 
     /**
      * Copies the list.

@@ -7,7 +7,8 @@ import java.util.stream.LongStream;
 
 /**
  * Comma-separated values as UTF-8 (RFC 4180, lines ended by LF), put together without making objects. Text that a spreadsheet would
- * take for a formula is given a leading apostrophe, and control characters come out as U+FFFD.
+ * take for a formula is given a leading apostrophe, and control characters and those that turn the direction of
+ * reading come out as U+FFFD.
  */
 public final class CsvBytes {
     private static final int NOT_A_CHARACTER = 0xFFFD;
@@ -135,9 +136,16 @@ public final class CsvBytes {
         }
     }
 
+    /** Control characters, those that turn the direction of reading, and halves of a character are none. */
+    private static boolean isText(int c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL, Character.FORMAT, Character.SURROGATE -> false;
+            default -> true;
+        };
+    }
+
     private void character(int written) {
-        boolean isNone = Character.isISOControl(written) || written >= 0xD800 && written < 0xE000;
-        int c = isNone ? NOT_A_CHARACTER : written;
+        int c = isText(written) ? written : NOT_A_CHARACTER;
         if (c == '"') {
             bytes[length++] = '"';
         }

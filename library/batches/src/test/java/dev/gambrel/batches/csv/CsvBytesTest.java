@@ -43,10 +43,13 @@ class CsvBytesTest {
         bytes.word("a,b");
         bytes.word("say \"no\"");
         bytes.word("bell\u0007");
+        bytes.word("\u202etag");
         bytes.word("h\u00e9 \u20ac \ud83d\udc11 \ud83d");
         bytes.empty();
         bytes.endLine();
-        assertEquals("'=1+1,\"a,b\",\"say \"\"no\"\"\",bell\ufffd,h\u00e9 \u20ac \ud83d\udc11 \ufffd,\n", text(bytes));
+        assertEquals(
+                "'=1+1,\"a,b\",\"say \"\"no\"\"\",bell\ufffd,\ufffdtag,h\u00e9 \u20ac \ud83d\udc11 \ufffd,\n",
+                text(bytes));
     }
 
     @Property(tries = 500)

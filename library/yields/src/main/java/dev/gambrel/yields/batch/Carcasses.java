@@ -17,6 +17,26 @@ public record Carcasses(double[] kilograms, int[][] grades, double[][] readings)
     static final int NOT_KNOWN = -1;
 
     /**
+     * Checks that the columns are equally long.
+     *
+     * @throws IllegalArgumentException if a column is neither as long as the weights nor of length 0
+     */
+    public Carcasses {
+        for (int[] grade : grades) {
+            check(grade.length, kilograms.length);
+        }
+        for (double[] reading : readings) {
+            check(reading.length, kilograms.length);
+        }
+    }
+
+    private static void check(int length, int carcasses) {
+        if (length != 0 && length != carcasses) {
+            throw new IllegalArgumentException("a column of " + length + " for " + carcasses + " carcasses");
+        }
+    }
+
+    /**
      * Carcasses of which only the weight is known.
      *
      * @param kilograms what the scale showed

@@ -6,18 +6,25 @@ package dev.gambrel.yields.batch;
  * @param cut its line
  * @param first the line of the first way
  * @param grade which grade of the specification
- * @param splits for each value of the grade, after that for a grade not known, how much goes each way; NaN where that cannot be told
+ * @param splits how much goes each way where the grade is not known, then for each of its values; NaN where that cannot be told
  */
 record GradedCut(int cut, int first, int grade, double[][] splits) implements Decision {
     @Override
     public void decide(Block block) {
         for (int carcass = 0; carcass < block.size(); carcass++) {
             block.turnTo(carcass);
-            double[] here = splits[block.grade(grade) + 1];
+            double[] here = splits[place(block.grade(grade))];
             for (int i = 0; i < here.length; i++) {
                 block.sure()[carcass] &= !Double.isNaN(here[i]);
                 block.split(first + i, here[i], here[i]);
             }
         }
+    }
+
+    private int place(int value) {
+        if (value < Carcasses.NOT_KNOWN || value + 2 > splits.length) {
+            throw new IllegalArgumentException("a grade has no value " + value);
+        }
+        return value + 1;
     }
 }

@@ -3,6 +3,7 @@ package dev.gambrel.yields.batch;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.management.ThreadMXBean;
@@ -142,5 +143,15 @@ class BatchPlanTest {
         long before = threads.getCurrentThreadAllocatedBytes();
         work.run();
         return threads.getCurrentThreadAllocatedBytes() - before;
+    }
+
+    @Test
+    void columns_are_as_long_as_there_are_carcasses() {
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Carcasses(new double[2], new int[0][], new double[][] {new double[3]}));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Carcasses(new double[2], new int[][] {new int[1]}, new double[0][]));
     }
 }

@@ -52,7 +52,7 @@ public final class PacksVerb implements Verb {
                 .description("Say whether packs of one weight that were weighed keep the rules on average quantity.")
                 .footer(
                         "",
-                        "Example: gambrel packs weights.txt --nominal \"200 g\" --batch 600 --tare \"12 g\"",
+                        "Example: gambrel packs weights.txt --nominal \"200 g\" --batch 600 --tare \"12 g\" --unit g",
                         "It ends with 1 where the batch is not accepted or not settled.",
                         BatchVerdict.CAUTION);
         option(spec, "--nominal", "WEIGHT", "The net weight that each label says, such as \"200 g\".");
