@@ -15,7 +15,7 @@ public enum PackCode implements Code {
             "G1803",
             "sample-not-of-plan",
             Severity.ERROR,
-            "{weighed} packs were weighed; of a batch of {packs} the plan takes {wanted}."),
+            "Of a batch of {packs} packs the plan takes {wanted}; weighed were {weighed}."),
     /** A pack that weighs no more than its wrapping. */
     NOTHING_IN_IT(
             "G1804",

@@ -196,7 +196,7 @@ class BatchVerdictTest {
                 .get(0)
                 .message();
         assertEquals(
-                "30 packs were weighed; of a batch of 501 the plan takes 50, or with a second sample 100.", message);
+                "Of a batch of 501 packs the plan takes 50, or with a second sample 100; weighed were 30.", message);
     }
 
     /** Directive 76/211/EEC, Annex II, 2.1.2: 10,000 packs, save at the end of the line, where it is the output of an hour. */

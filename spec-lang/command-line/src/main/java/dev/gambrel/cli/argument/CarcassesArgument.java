@@ -102,6 +102,10 @@ public final class CarcassesArgument {
                 .filter(known -> known.dimension() == Dimension.WEIGHT)
                 .orElseThrow(() -> noWeight(word));
         Quantity spread = new Quantity(new BigDecimal(weight.group(1)), unit);
+        if (spread.compareTo(each.mass()) >= 0) {
+            throw new WrongUsage("Carcasses of " + each.mass() + " do not stray by " + spread
+                    + "; write one standard deviation of the weight of one, such as \"1.5 kg\".");
+        }
         return CarcassLot.expected(number, new Expected.PlusMinus(each.mass(), spread), each.basis());
     }
 

@@ -123,6 +123,9 @@ class SeveralCarcassesTest {
         assertEquals(ExitStatus.WRONG_USAGE, run.status());
         assertTrue(run.err().contains("--carcasses"), run.err());
         assertEquals(ExitStatus.WRONG_USAGE, asked("--weight-spread", "1.5 kg").status());
+        Run astray = asked("--carcasses", "40", "--weight-spread", "30 kg");
+        assertEquals(ExitStatus.WRONG_USAGE, astray.status());
+        assertTrue(astray.err().contains("Carcasses of 22.0 kg do not stray by 30 kg"), astray.err());
     }
 
     private double sdOfOneLeg(String... options) {
