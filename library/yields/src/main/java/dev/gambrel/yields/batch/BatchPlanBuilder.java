@@ -31,6 +31,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Compiles a specification for a batch. */
 final class BatchPlanBuilder {
@@ -118,7 +119,8 @@ final class BatchPlanBuilder {
         List<Decision> decisions = new ArrayList<>(new EstimatedCuts(plan, equations).of(open));
         decisions.addAll(new OpenCuts(plan, tree, chain, working.pairs()).of(ways.open()));
         if (!equations.isEmpty() && isWrittenTwice(open.parts())) {
-            decisions.add(new Decision.Unsettled(0));
+            decisions.add(new Decision.Unsettled(
+                    0, IntStream.range(plan.firstPart(0), plan.firstPart(1)).toArray()));
         }
         decisions.sort(Comparator.comparingInt(Decision::cut));
         Layout layout = Layout.of(plan, ways.worked().pieces(), decisions);

@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 
 /**
  * The lines of a plan in branches within which every weight is a fixed part of the weight at the root. The first branch hangs
- * from what was weighed; each part of a cut whose shares differ from carcass to carcass is the root of another. So a carcass
+ * from what was weighed; each part whose share of its cut differs from carcass to carcass is the root of another. So a carcass
  * needs one factor for each branch, and not one for each line.
  *
  * <p>Lines are numbered as they are read: each is followed by all below it.
@@ -27,10 +27,11 @@ record Branches(int[] lines, int[] of, double[] within, int[] roots, int[] above
      * @param decisions those that decide over the shares of a cut
      */
     static Branches of(YieldPlan plan, List<Decision> decisions) {
-        boolean[] decided = new boolean[plan.size()];
-        decisions.forEach(decision -> decided[decision.cut()] = true);
-        int[] roots = IntStream.range(0, plan.size())
-                .filter(v -> v == 0 || decided[plan.node(v).above()])
+        int[] roots = IntStream.concat(
+                        IntStream.of(0),
+                        decisions.stream().flatMapToInt(decision -> IntStream.of(decision.differing())))
+                .distinct()
+                .sorted()
                 .toArray();
         int[] of = new int[plan.size()];
         double[] within = new double[plan.size()];

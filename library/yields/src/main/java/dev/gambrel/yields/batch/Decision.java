@@ -12,6 +12,13 @@ interface Decision {
     int cut();
 
     /**
+     * The parts of it whose shares differ from carcass to carcass; those of the others are fixed.
+     *
+     * @return their lines
+     */
+    int[] differing();
+
+    /**
      * Puts in the shares of each carcass of a block, and whether doubles are enough to tell. Those further up are in already.
      *
      * @param block the carcasses
@@ -23,8 +30,9 @@ interface Decision {
      * tell.
      *
      * @param cut what was weighed
+     * @param differing its parts
      */
-    record Unsettled(int cut) implements Decision {
+    record Unsettled(int cut, int[] differing) implements Decision {
         @Override
         public void decide(Block block) {
             Arrays.fill(block.sure(), false);

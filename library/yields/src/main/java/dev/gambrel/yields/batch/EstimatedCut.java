@@ -1,6 +1,7 @@
 package dev.gambrel.yields.batch;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A cut with shares that are estimated: one part of it takes what they leave.
@@ -18,6 +19,11 @@ record EstimatedCut(int cut, int[] lines, int[] equations, double[] deviations, 
     private static final double SMALL = 1e-3;
 
     private static final double ROUNDING = 1e-9;
+
+    @Override
+    public int[] differing() {
+        return IntStream.concat(IntStream.of(lines), IntStream.of(closing)).toArray();
+    }
 
     @Override
     public void decide(Block block) {

@@ -1,5 +1,7 @@
 package dev.gambrel.yields.batch;
 
+import java.util.stream.IntStream;
+
 /**
  * A cut whose ways depend on a grade of the carcass.
  *
@@ -9,6 +11,11 @@ package dev.gambrel.yields.batch;
  * @param splits how much goes each way where the grade is not known, then for each of its values; NaN where that cannot be told
  */
 record GradedCut(int cut, int first, int grade, double[][] splits) implements Decision {
+    @Override
+    public int[] differing() {
+        return IntStream.range(first, first + splits[0].length).toArray();
+    }
+
     @Override
     public void decide(Block block) {
         for (int carcass = 0; carcass < block.size(); carcass++) {

@@ -1,5 +1,6 @@
 package dev.gambrel.yields.batch;
 
+import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -35,6 +36,11 @@ record WeighedCut(int cut, int first, Range[] ranges, int rule, Asked asked) imp
          * @param apart how much further one strays than its part of all
          */
         record Piece(int[] path, int whole, double apart) implements Asked {}
+    }
+
+    @Override
+    public int[] differing() {
+        return IntStream.range(first, first + ranges.length).toArray();
     }
 
     @Override
