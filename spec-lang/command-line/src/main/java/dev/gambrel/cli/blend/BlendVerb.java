@@ -8,6 +8,8 @@ import dev.gambrel.blends.LeastCost;
 import dev.gambrel.blends.Tub;
 import dev.gambrel.blends.Tubs;
 import dev.gambrel.cli.argument.DecimalsArgument;
+import dev.gambrel.cli.argument.FormArgument;
+import dev.gambrel.cli.argument.FormArgument.Form;
 import dev.gambrel.cli.argument.MeasureArgument;
 import dev.gambrel.cli.argument.UnitArgument;
 import dev.gambrel.cli.argument.WeightArgument;
@@ -24,7 +26,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -32,8 +33,6 @@ import picocli.CommandLine.ParseResult;
 public final class BlendVerb implements Verb {
     /** What it is called on the command line. */
     public static final String NAME = "blend";
-
-    private static final String AS = "--as";
 
     @Override
     public String name() {
@@ -62,11 +61,7 @@ public final class BlendVerb implements Verb {
         spec.addOption(MeasureArgument.option());
         spec.addOption(UnitArgument.option());
         spec.addOption(DecimalsArgument.option());
-        spec.addOption(OptionSpec.builder(AS)
-                .paramLabel("FORM")
-                .type(String.class)
-                .description("text or json; text if not said.")
-                .build());
+        spec.addOption(FormArgument.TEXT_OR_JSON.option());
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("FILE")
                 .arity("0..1")
@@ -78,7 +73,7 @@ public final class BlendVerb implements Verb {
 
     @Override
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
-        boolean json = isJson(parsed.matchedOptionValue(AS, "text"));
+        boolean json = FormArgument.TEXT_OR_JSON.form(parsed) == Form.JSON;
         LeanTarget target = TargetArgument.target(parsed);
         List<Diagnostic> findings = new ArrayList<>();
         List<Tub> all = new ArrayList<>(TubArgument.tubs(parsed));
@@ -131,12 +126,5 @@ public final class BlendVerb implements Verb {
                         ? BlendJson.write(
                                 mixing.target(), found, mixing.streams().leftOut())
                         : text.largest(found));
-    }
-
-    private static boolean isJson(String word) {
-        if (!word.equals("text") && !word.equals("json")) {
-            throw new WrongUsage("“" + word + "” is not a form of output; there are text and json.");
-        }
-        return word.equals("json");
     }
 }

@@ -3,12 +3,13 @@ package dev.gambrel.cli.carcasses;
 import dev.gambrel.batches.BatchLimits;
 import dev.gambrel.batches.BatchOrder;
 import dev.gambrel.batches.Each;
+import dev.gambrel.cli.argument.FormArgument;
+import dev.gambrel.cli.argument.FormArgument.Form;
 import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -24,8 +25,6 @@ final class CarcassOptions {
     private static final String COMMA = "--decimal-comma";
     private static final String STOP = "--stop-at-first";
     private static final String THREADS = "--threads";
-    private static final String AS = "--as";
-    private static final List<String> FORMS = List.of("text", "csv", "json");
 
     private final ParseResult parsed;
 
@@ -34,11 +33,7 @@ final class CarcassOptions {
     }
 
     static CarcassOptions of(ParseResult parsed) {
-        CarcassOptions options = new CarcassOptions(parsed);
-        if (!FORMS.contains(options.form())) {
-            throw new WrongUsage("“" + options.form() + "” is not a form of output; there are text, csv and json.");
-        }
-        return options;
+        return new CarcassOptions(parsed);
     }
 
     static List<OptionSpec> all() {
@@ -61,8 +56,7 @@ final class CarcassOptions {
                 flag(STOP, "End with the first row that is refused."),
                 option(THREADS, "N", "How many threads work; as many as the machine has if not said.")
                         .build(),
-                option(AS, "FORM", "How the sums are printed: text, csv or json; text if not said.")
-                        .build());
+                FormArgument.TEXT_CSV_OR_JSON.option("How the sums are printed: "));
     }
 
     private static OptionSpec.Builder option(String name, String label, String description) {
@@ -101,8 +95,8 @@ final class CarcassOptions {
         return parsed.matchedOptionValue(REFUSED, "");
     }
 
-    String form() {
-        return parsed.matchedOptionValue(AS, FORMS.get(0)).toLowerCase(Locale.ROOT);
+    Form form() {
+        return FormArgument.TEXT_CSV_OR_JSON.form(parsed);
     }
 
     BatchOrder order(Unit unit, int decimals) {

@@ -6,6 +6,7 @@ import dev.gambrel.batches.BatchResult;
 import dev.gambrel.batches.SumsTable;
 import dev.gambrel.cli.argument.DecimalsArgument;
 import dev.gambrel.cli.argument.FileArgument;
+import dev.gambrel.cli.argument.FormArgument.Form;
 import dev.gambrel.cli.argument.UnitArgument;
 import dev.gambrel.cli.argument.WorkArgument;
 import dev.gambrel.cli.file.SpecFileReader;
@@ -15,7 +16,6 @@ import dev.gambrel.cli.terminal.ExitStatus;
 import dev.gambrel.cli.terminal.FindingsPrinter;
 import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.Verb;
-import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.diagnostic.Visible;
@@ -58,6 +58,7 @@ public final class CarcassesVerb implements Verb {
     @Override
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
         CarcassOptions options = CarcassOptions.of(parsed);
+        Form form = options.form();
         BatchOrder order = options.order(UnitArgument.unit(parsed), DecimalsArgument.decimals(parsed));
         Result<SpecFileReader.Read> read = SpecFileReader.read(FileArgument.file(parsed));
         List<Diagnostic> findings = new ArrayList<>(read.diagnostics());
@@ -76,7 +77,12 @@ public final class CarcassesVerb implements Verb {
                 return ExitStatus.of(findings);
             }
             files.finish();
-            print(result.value().get(), options, order, terminal);
+            print(
+                    result.value().get(),
+                    form,
+                    order,
+                    options.isWrittenOut() ? terminal.err() : terminal.out(),
+                    terminal);
             return result.value().get().refused() > 0 ? ExitStatus.FINDINGS : ExitStatus.FINE;
         } catch (IOException cannot) {
             terminal.err()
@@ -87,21 +93,18 @@ public final class CarcassesVerb implements Verb {
         }
     }
 
-    private static void print(BatchResult result, CarcassOptions options, BatchOrder order, Terminal terminal) {
-        PrintStream figures = options.isWrittenOut() ? terminal.err() : terminal.out();
+    private static void print(BatchResult result, Form form, BatchOrder order, PrintStream figures, Terminal terminal) {
         SumsTable table = new SumsTable(result.plan(), result.sums(), order.printed());
-        switch (options.form()) {
-            case "text" -> figures.print(text(result, table));
-            case "csv" -> {
+        switch (form) {
+            case TEXT -> figures.print(text(result, table));
+            case CSV -> {
                 figures.print(table.csv());
                 terminal.err().print(BatchReport.of(result));
             }
-            case "json" -> {
+            case JSON -> {
                 figures.print(BatchJson.write(result, order.printed().unit()));
                 terminal.err().print(BatchReport.of(result));
             }
-            default ->
-                throw new WrongUsage("“" + options.form() + "” is not a form of output; there are text, csv and json.");
         }
     }
 

@@ -1,5 +1,7 @@
 package dev.gambrel.cli.catalogue;
 
+import dev.gambrel.cli.argument.FormArgument;
+import dev.gambrel.cli.argument.FormArgument.Form;
 import dev.gambrel.cli.json.CatalogueJson;
 import dev.gambrel.cli.terminal.Cautions;
 import dev.gambrel.cli.terminal.ExitStatus;
@@ -17,7 +19,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -41,11 +42,7 @@ public final class CatalogueVerb implements Verb {
                 .description("List the species that come with the program, the pieces of one,"
                         + " or all that is known of one piece.")
                 .footer("", "Example: gambrel catalogue sheep best end");
-        spec.addOption(OptionSpec.builder("--as")
-                .paramLabel("FORM")
-                .type(String.class)
-                .description("text or json; text if not said.")
-                .build());
+        spec.addOption(FormArgument.TEXT_OR_JSON.option());
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("NAME")
                 .arity("0..*")
@@ -57,18 +54,10 @@ public final class CatalogueVerb implements Verb {
 
     @Override
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
-        boolean asJson = isJson(parsed.matchedOptionValue("--as", "text"));
+        boolean asJson = FormArgument.TEXT_OR_JSON.form(parsed) == Form.JSON;
         List<String> words = words(parsed.matchedPositionalValue(0, new String[0]));
         terminal.out().print(words.isEmpty() ? list(asJson) : answer(asked(words), asJson));
         return ExitStatus.FINE;
-    }
-
-    private static boolean isJson(String form) {
-        return switch (form) {
-            case "text" -> false;
-            case "json" -> true;
-            default -> throw new WrongUsage("“" + form + "” is no form to print in; there are text and json.");
-        };
     }
 
     private static List<String> words(String[] arguments) {

@@ -2,7 +2,6 @@ package dev.gambrel.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import dev.gambrel.quantity.Unit;
-import dev.gambrel.text.TradeName;
 import dev.gambrel.yields.CombinedYields;
 import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.ExpectedYields;
@@ -13,7 +12,6 @@ import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Interval;
 import dev.gambrel.yields.figure.Spread;
 import java.io.IOException;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What several carcasses give together as JSON, unrounded. A spread that is not stated is left out. */
@@ -79,13 +77,7 @@ public final class CombinedJson {
 
     private void row(YieldRow row) throws IOException {
         json.writeStartObject();
-        json.writeStringField("name", row.name());
-        json.writeStringField("kind", row.kind().name().toLowerCase(Locale.ROOT));
-        json.writeArrayFieldStart("path");
-        for (TradeName name : row.path().names()) {
-            json.writeString(name.text());
-        }
-        json.writeEndArray();
+        YieldJson.named(json, row);
         YieldJson.pieces(json, row.pieces() * yields.lot().number());
         Optional<CombinedEstimate> weight = yields.allPieces(row);
         if (weight.isPresent()) {

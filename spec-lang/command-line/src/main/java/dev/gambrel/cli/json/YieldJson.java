@@ -117,8 +117,8 @@ public final class YieldJson {
         }
     }
 
-    private void row(YieldRow row) throws IOException {
-        json.writeStartObject();
+    /** What a line is called, what it is and where it stands. */
+    static void named(JsonGenerator json, YieldRow row) throws IOException {
         json.writeStringField("name", row.name());
         json.writeStringField("kind", row.kind().name().toLowerCase(Locale.ROOT));
         json.writeArrayFieldStart("path");
@@ -126,6 +126,11 @@ public final class YieldJson {
             json.writeString(name.text());
         }
         json.writeEndArray();
+    }
+
+    private void row(YieldRow row) throws IOException {
+        json.writeStartObject();
+        named(json, row);
         pieces(json, row.pieces());
         weight("allPieces", row.allPieces());
         weight("onePiece", row.onePiece());

@@ -1,6 +1,8 @@
 package dev.gambrel.cli.origin;
 
 import dev.gambrel.cli.argument.FileArgument;
+import dev.gambrel.cli.argument.FormArgument;
+import dev.gambrel.cli.argument.FormArgument.Form;
 import dev.gambrel.cli.json.OriginJson;
 import dev.gambrel.cli.origin.report.NamedPart;
 import dev.gambrel.cli.origin.report.OriginReport;
@@ -16,7 +18,6 @@ import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.diagnostic.Result;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -24,12 +25,6 @@ import picocli.CommandLine.ParseResult;
 public final class OriginVerb implements Verb {
     /** What it is called on the command line. */
     public static final String NAME = "origin";
-
-    /** How origins are printed. */
-    private enum Form {
-        TEXT,
-        JSON
-    }
 
     @Override
     public String name() {
@@ -42,11 +37,7 @@ public final class OriginVerb implements Verb {
         spec.usageMessage()
                 .description("Say where each value of a part comes from: file, line, and the source in full.")
                 .footer("", "Example: gambrel origin hogget.cuts \"leg / topside\"");
-        spec.addOption(OptionSpec.builder("--as")
-                .paramLabel("FORM")
-                .type(String.class)
-                .description("text or json; text if not said.")
-                .build());
+        spec.addOption(FormArgument.TEXT_OR_JSON.option());
         spec.addPositional(FileArgument.one("The specification (.cuts)."));
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("PART")
@@ -61,7 +52,7 @@ public final class OriginVerb implements Verb {
     @Override
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
         String file = FileArgument.file(parsed);
-        Form form = form(parsed.matchedOptionValue("--as", "text"));
+        Form form = FormArgument.TEXT_OR_JSON.form(parsed);
         if (file.endsWith(".json")) {
             throw new WrongUsage("A tree in JSON does not tell where its values come from; name the specification.");
         }
@@ -84,14 +75,5 @@ public final class OriginVerb implements Verb {
                             .orElse(" in this specification."));
         }
         return OriginReport.of(compilation, finder, parts);
-    }
-
-    private static Form form(String word) {
-        for (Form form : Form.values()) {
-            if (form.name().equalsIgnoreCase(word)) {
-                return form;
-            }
-        }
-        throw new WrongUsage("“" + word + "” is not a form of output; there are text and json.");
     }
 }

@@ -1,6 +1,9 @@
 package dev.gambrel.cli.packs;
 
 import dev.gambrel.cli.argument.FileArgument;
+import dev.gambrel.cli.argument.FormArgument;
+import dev.gambrel.cli.argument.FormArgument.Form;
+import dev.gambrel.cli.argument.UnitArgument;
 import dev.gambrel.cli.json.PackVerdictJson;
 import dev.gambrel.cli.terminal.ExitStatus;
 import dev.gambrel.cli.terminal.FindingsPrinter;
@@ -15,7 +18,6 @@ import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.limits.Limits;
-import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.SourceText;
@@ -70,7 +72,7 @@ public final class PacksVerb implements Verb {
                 "TEST",
                 "One of: " + NamedTest.words() + "; eu if not said. \"opened\" is the destructive test, packer the"
                         + " packer's own three rules over the packs weighed.");
-        option(spec, "--as", "FORM", "text or json; text if not said.");
+        spec.addOption(FormArgument.TEXT_OR_JSON.option());
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("FILE")
                 .arity("0..1")
@@ -90,7 +92,7 @@ public final class PacksVerb implements Verb {
 
     @Override
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
-        boolean asJson = asJson(parsed.matchedOptionValue("--as", "text"));
+        boolean asJson = FormArgument.TEXT_OR_JSON.form(parsed) == Form.JSON;
         Quantity nominal = nominal(parsed);
         Tare tare = new Tare(weight("--tare", parsed.matchedOptionValue("--tare", "0 g")));
         NamedTest test = test(parsed.matchedOptionValue("--test", "eu"));
@@ -161,11 +163,7 @@ public final class PacksVerb implements Verb {
         if (!parsed.hasMatchedOption("--unit")) {
             return Unit.NUMBER;
         }
-        String word = parsed.matchedOptionValue("--unit", "");
-        return Unit.of(word)
-                .filter(unit -> unit.dimension() == Dimension.WEIGHT)
-                .orElseThrow(() -> new WrongUsage(
-                        "“" + word + "” is not a unit of weight; there are " + Dimension.WEIGHT.unitSymbols() + "."));
+        return UnitArgument.unit(parsed);
     }
 
     private static NamedTest test(String word) {
@@ -191,13 +189,5 @@ public final class PacksVerb implements Verb {
             throw new WrongUsage("“" + word + "” is not a number of packs from 1 to 999999999.");
         }
         return Long.parseLong(word);
-    }
-
-    private static boolean asJson(String word) {
-        return switch (word) {
-            case "text" -> false;
-            case "json" -> true;
-            default -> throw new WrongUsage("“" + word + "” is not a form of output; there are text and json.");
-        };
     }
 }

@@ -3,6 +3,8 @@ package dev.gambrel.cli.yield;
 import dev.gambrel.cli.argument.CarcassesArgument;
 import dev.gambrel.cli.argument.DecimalsArgument;
 import dev.gambrel.cli.argument.FileArgument;
+import dev.gambrel.cli.argument.FormArgument;
+import dev.gambrel.cli.argument.FormArgument.Form;
 import dev.gambrel.cli.argument.MeasureArgument;
 import dev.gambrel.cli.argument.PairsArgument;
 import dev.gambrel.cli.argument.PromiseArgument;
@@ -39,13 +41,6 @@ public final class YieldVerb implements Verb {
     /** What it is called on the command line. */
     public static final String NAME = "yield";
 
-    /** How the figures are printed. */
-    private enum Form {
-        TEXT,
-        CSV,
-        JSON
-    }
-
     @Override
     public String name() {
         return NAME;
@@ -66,7 +61,7 @@ public final class YieldVerb implements Verb {
         spec.addOption(PromiseArgument.option());
         spec.addOption(UnitArgument.option());
         spec.addOption(DecimalsArgument.option());
-        option(spec, "--as", "FORM", "text, csv or json; text if not said.");
+        spec.addOption(FormArgument.TEXT_CSV_OR_JSON.option());
         option(spec, "--tree", "FILE", "Also write the tree as JSON to this file.");
         spec.addPositional(FileArgument.one("The specification (.cuts), or a tree (.json)."));
         return spec;
@@ -82,7 +77,7 @@ public final class YieldVerb implements Verb {
 
     @Override
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
-        Form form = form(parsed.matchedOptionValue("--as", "text"));
+        Form form = FormArgument.TEXT_CSV_OR_JSON.form(parsed);
         Unit unit = UnitArgument.unit(parsed);
         int decimals = DecimalsArgument.decimals(parsed);
         Result<SpecFileReader.Read> result = SpecFileReader.read(FileArgument.file(parsed));
@@ -132,14 +127,5 @@ public final class YieldVerb implements Verb {
                 .map(one -> CarcassesArgument.lot(parsed, number.getAsInt(), one.given()))
                 .flatMap(lot -> ready.forCarcasses(lot, measured, doubt).value())
                 .<Answer>map(Answer.OfSeveral::new);
-    }
-
-    private static Form form(String word) {
-        for (Form form : Form.values()) {
-            if (form.name().equalsIgnoreCase(word)) {
-                return form;
-            }
-        }
-        throw new WrongUsage("“" + word + "” is not a form of output; there are text, csv and json.");
     }
 }

@@ -137,7 +137,7 @@ class CatalogueVerbTest {
     void a_form_that_there_is_not_is_wrong_usage() {
         Run run = Run.of("catalogue", "--as", "chart");
         assertEquals(ExitStatus.WRONG_USAGE, run.status());
-        assertTrue(run.err().startsWith("“chart” is no form to print in; there are text and json.\n"));
+        assertTrue(run.err().startsWith("“chart” is not a form of output; there are text and json.\n"));
     }
 
     @Test
