@@ -11,4 +11,5 @@ module dev.gambrel.tree {
     exports dev.gambrel.tree.inspection;
     exports dev.gambrel.tree.portion;
     exports dev.gambrel.tree.rules;
+    exports dev.gambrel.tree.term;
 }

@@ -6,6 +6,8 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields;
     exports dev.gambrel.yields.batch;
     exports dev.gambrel.yields.composition;
+    exports dev.gambrel.yields.conformance;
+    exports dev.gambrel.yields.conformance.clause;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;
     exports dev.gambrel.yields.lean;

@@ -7,7 +7,7 @@ import dev.gambrel.blends.Taken;
 import dev.gambrel.blends.Tub;
 import dev.gambrel.blends.Tubs;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream.Judged;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.lean.Lean;
 import java.util.List;
 

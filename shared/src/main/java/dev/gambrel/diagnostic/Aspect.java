@@ -82,6 +82,8 @@ public enum Aspect {
     MEASURE,
     /** An estimate by equation. */
     ESTIMATE,
+    /** A term of supply: weight, lean, cold, age, pack, claim, label; the index counts them as written. */
+    SUPPLY,
     /** A term of an estimate, whose name is the path; the index counts figures and names as written. */
     TERM
 }

@@ -13,6 +13,8 @@ import dev.gambrel.yields.CarcassLot;
 import dev.gambrel.yields.CarcassWeight;
 import dev.gambrel.yields.Doubt;
 import dev.gambrel.yields.Yields;
+import dev.gambrel.yields.batch.BatchPlan;
+import dev.gambrel.yields.working.Working;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,6 +60,20 @@ class WeightSlipsTest {
                 .diagnostics();
         assertEquals("G1006", Corpus.codes(found));
         Corpus.hold(Corpus.report(found), Corpus.folder("weights").resolve("carcasses_worked_apart.expected"));
+    }
+
+    @Test
+    void no_weights_follow_from_what_a_buyer_asks() {
+        CutTree asked = sheet("""
+                language 1
+                use "catalogue:sheep"
+                requirement "Legs for Harbour Table" revision 1 for sheep
+                cut leg, boneless
+                """);
+        var found = Yields.of(asked).forCarcass(cold("22")).diagnostics();
+        assertEquals("G1007", Corpus.codes(found));
+        assertEquals(found, BatchPlan.of(asked, Working.AS_WRITTEN, Basis.COLD).diagnostics());
+        Corpus.hold(Corpus.report(found), Corpus.folder("weights").resolve("requirement.expected"));
     }
 
     private static CarcassWeight cold(String kilograms) {

@@ -132,7 +132,7 @@ final class BrokenTrees {
     private static Map<TreeCode, CutTree> ofHomes() {
         Home nowhere = new Home.NotStated();
         Home analysed = new Home.ToStream(
-                name("diced"), new SourceLean.Stated(percent("80"), dev.gambrel.tree.Stream.Judged.CHEMICAL));
+                name("diced"), new SourceLean.Stated(percent("80"), dev.gambrel.tree.term.Judged.CHEMICAL));
         return Map.of(
                 NOT_FROM_THERE, declaring(onlyFrom("leg"), HOUSE.sources()),
                 CUT_NOT_MADE, declaring(onlyFrom("wing"), HOUSE.sources()),

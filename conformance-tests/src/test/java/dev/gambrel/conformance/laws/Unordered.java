@@ -25,7 +25,9 @@ final class Unordered {
                         tree.specification().title(),
                         tree.specification().revision(),
                         tree.specification().standing(),
-                        sorted(tree.specification().allowances())),
+                        sorted(tree.specification().allowances()),
+                        tree.specification().side(),
+                        sorted(tree.terms())),
                 new Carcass(
                         carcass.basis(),
                         carcass.dressing(),
@@ -77,7 +79,12 @@ final class Unordered {
 
     private static Bench of(Bench bench) {
         return new Bench(
-                bench.matching(), bench.ribs(), sorted(bench.treatments()), sorted(bench.after()), bench.people());
+                bench.matching(),
+                bench.ribs(),
+                sorted(bench.treatments()),
+                sorted(bench.after()),
+                bench.people(),
+                sorted(bench.terms()));
     }
 
     private static Species of(Species species) {

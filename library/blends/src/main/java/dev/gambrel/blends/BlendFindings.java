@@ -5,7 +5,7 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import java.util.List;
 
 /** Says what is wrong with a blend. */
@@ -33,7 +33,7 @@ final class BlendFindings {
                 .with("one", tub.name())
                 .with("judged", tub.lean().judged().words())
                 .with("other", other)
-                .with("otherwise", tub.lean().judged() == Stream.Judged.VISUAL ? "chemical" : "visual")
+                .with("otherwise", tub.lean().judged() == Judged.VISUAL ? "chemical" : "visual")
                 .help("Have both analysed, or judge both by eye.");
     }
 

@@ -1,6 +1,6 @@
 package dev.gambrel.blends;
 
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 
 /**
  * How lean a blend is to be.
@@ -9,7 +9,7 @@ import dev.gambrel.tree.Stream;
  * @param low the least per cent lean that is taken; 0 where anything is fat enough
  * @param high the most per cent lean that is taken; 100 where nothing is too lean
  */
-public record LeanTarget(Stream.Judged judged, double low, double high) {
+public record LeanTarget(Judged judged, double low, double high) {
     /**
      * Checks the figures.
      *
@@ -19,7 +19,7 @@ public record LeanTarget(Stream.Judged judged, double low, double high) {
         if (!(low >= 0 && low <= high && high <= 100)) {
             throw new IllegalArgumentException("lean from " + low + " % to " + high + " % is no target");
         }
-        if (judged == Stream.Judged.NOT_STATED) {
+        if (judged == Judged.NOT_STATED) {
             throw new IllegalArgumentException("a target says whether its lean is visual or chemical");
         }
     }
@@ -31,7 +31,7 @@ public record LeanTarget(Stream.Judged judged, double low, double high) {
      * @param judged how it is found
      * @return the target
      */
-    public static LeanTarget exactly(double percent, Stream.Judged judged) {
+    public static LeanTarget exactly(double percent, Judged judged) {
         return new LeanTarget(judged, percent, percent);
     }
 
@@ -42,7 +42,7 @@ public record LeanTarget(Stream.Judged judged, double low, double high) {
      * @param judged how it is found
      * @return the target
      */
-    public static LeanTarget atLeast(double percent, Stream.Judged judged) {
+    public static LeanTarget atLeast(double percent, Judged judged) {
         return new LeanTarget(judged, percent, 100);
     }
 

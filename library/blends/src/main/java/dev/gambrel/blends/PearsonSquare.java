@@ -1,7 +1,7 @@
 package dev.gambrel.blends;
 
 import dev.gambrel.diagnostic.Result;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.lean.Lean;
 import java.util.List;
 
@@ -22,7 +22,7 @@ public record PearsonSquare(double one, double other) {
      * @throws IllegalArgumentException if the two are not judged in the same way
      */
     public static Result<PearsonSquare> of(Lean one, Lean other, double percent) {
-        Stream.Judged judged = one.judged();
+        Judged judged = one.judged();
         if (judged != other.judged()) {
             throw new IllegalArgumentException("visual and chemical lean cannot be blended as one figure");
         }

@@ -1,7 +1,7 @@
 package dev.gambrel.blends;
 
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.lean.Lean;
 
 /**
@@ -22,7 +22,7 @@ public record Tub(TradeName name, Lean lean, double kilograms, Price price) {
         if (!(kilograms > 0 && kilograms < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a tub holds more than nothing, not " + kilograms + " kg");
         }
-        if (lean.judged() == Stream.Judged.NOT_STATED) {
+        if (lean.judged() == Judged.NOT_STATED) {
             throw new IllegalArgumentException(name + " does not say whether its lean is visual or chemical");
         }
     }

@@ -3,7 +3,7 @@ package dev.gambrel.blends;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -62,7 +62,7 @@ public final class Tubs {
      *
      * @return by eye or by analysis
      */
-    public Stream.Judged judged() {
+    public Judged judged() {
         return all.get(0).lean().judged();
     }
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.lean.Lean;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -42,7 +42,7 @@ class BlendLaws {
         for (Figures f : figures) {
             tubs.add(new Tub(
                     TradeName.of("tub " + tubs.size()),
-                    Lean.of(f.lean(), Stream.Judged.VISUAL),
+                    Lean.of(f.lean(), Judged.VISUAL),
                     f.kilograms(),
                     Price.of(f.price())));
         }
@@ -54,7 +54,7 @@ class BlendLaws {
     }
 
     private static LeanTarget target(int low, int high) {
-        return new LeanTarget(Stream.Judged.VISUAL, Math.min(low, high), Math.max(low, high));
+        return new LeanTarget(Judged.VISUAL, Math.min(low, high), Math.max(low, high));
     }
 
     @Property
@@ -172,7 +172,7 @@ class BlendLaws {
         Promise surely = new Promise.At(0.9);
         OptionalDouble most = PromisedSquare.mostOfFatter(Trim.lean(lean, s), Trim.lean(fat, r), target, surely);
         Tubs tubs = Trim.tubs(Trim.straying("lean", 100 - lean, s, 2), Trim.straying("trim", 100 - fat, r, 1));
-        LeanTarget atLeast = LeanTarget.atLeast(target, Stream.Judged.CHEMICAL);
+        LeanTarget atLeast = LeanTarget.atLeast(target, Judged.CHEMICAL);
         Result<CheapestBatch> batch = new LeastCost().of(new BatchOrder(tubs, atLeast, 1, List.of(), surely));
         assertEquals(most.isPresent(), batch.value().isPresent());
         batch.value().ifPresent(found -> assertEquals(most.orElseThrow(), Trim.of(found.blend(), "trim"), 1e-4));

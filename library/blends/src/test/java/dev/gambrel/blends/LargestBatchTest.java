@@ -10,14 +10,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.lean.Lean;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Tubs of round figures, worked out by hand. */
 class LargestBatchTest {
-    private static final Stream.Judged BY_EYE = Stream.Judged.VISUAL;
+    private static final Judged BY_EYE = Judged.VISUAL;
 
     /** 60 kg that are 10 points too lean carry 30 kg that are 20 points too fat. */
     @Test
@@ -85,14 +85,14 @@ class LargestBatchTest {
     void lean_by_eye_is_never_blended_with_lean_by_analysis() {
         Result<Tubs> mixed = Tubs.of(List.of(
                 visual("80s", 80, 10),
-                new Tub(TradeName.of("CL 85"), Lean.of(85, Stream.Judged.CHEMICAL), 10, Price.NOT_STATED)));
+                new Tub(TradeName.of("CL 85"), Lean.of(85, Judged.CHEMICAL), 10, Price.NOT_STATED)));
         assertEquals(
                 "The lean of CL 85 is chemical and that of 80s is visual; lean by eye and lean by analysis are not the same"
                         + " figure, and cannot be blended as one.",
                 only(mixed).message());
         assertEquals(
                 "G1901",
-                only(LargestBatch.of(tubs(visual("80s", 80, 10)), LeanTarget.exactly(80, Stream.Judged.CHEMICAL)))
+                only(LargestBatch.of(tubs(visual("80s", 80, 10)), LeanTarget.exactly(80, Judged.CHEMICAL)))
                         .code()
                         .id());
     }

@@ -13,7 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.gambrel.blends.solver.NoAnswer;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -37,7 +37,7 @@ class LeastCostTest {
 
     @Test
     void a_range_of_lean_is_taken_at_the_cheap_end() {
-        Blend blend = cheapest(new LeanTarget(Stream.Judged.CHEMICAL, 55, 65), 50);
+        Blend blend = cheapest(new LeanTarget(Judged.CHEMICAL, 55, 65), 50);
         assertEquals(55, blend.lean().mean(), 1e-9);
     }
 
@@ -45,7 +45,7 @@ class LeastCostTest {
     void without_prices_the_leanest_meat_is_spared() {
         Tubs tubs = tubs(visual("lean", 95, 50), visual("80s", 80, 50), visual("60s", 60, 50));
         Blend blend = new LeastCost()
-                .of(new BatchOrder(tubs, LeanTarget.exactly(80, Stream.Judged.VISUAL), 40))
+                .of(new BatchOrder(tubs, LeanTarget.exactly(80, Judged.VISUAL), 40))
                 .orElseThrow()
                 .blend();
         assertEquals(40, of(blend, "80s"), 1e-9);
@@ -57,7 +57,7 @@ class LeastCostTest {
         assertEquals(
                 new PointOfLean.NoPrices(),
                 new LeastCost()
-                        .of(new BatchOrder(tubs, LeanTarget.exactly(80, Stream.Judged.VISUAL), 40))
+                        .of(new BatchOrder(tubs, LeanTarget.exactly(80, Judged.VISUAL), 40))
                         .orElseThrow()
                         .leaner());
     }

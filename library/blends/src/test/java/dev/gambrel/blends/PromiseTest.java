@@ -10,7 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.diagnostic.Diagnostic;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
 import java.time.Duration;
@@ -117,6 +117,6 @@ class PromiseTest {
     @Test
     void a_promise_needs_a_chance() {
         assertEquals(1.6448536, SURELY.deviations(), 1e-6);
-        assertEquals(Stream.Judged.CHEMICAL, lean(80, 1).judged());
+        assertEquals(Judged.CHEMICAL, lean(80, 1).judged());
     }
 }

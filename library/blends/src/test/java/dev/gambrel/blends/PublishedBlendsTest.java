@@ -8,7 +8,7 @@ import static dev.gambrel.blends.Trim.tubs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.lean.Lean;
 import java.util.List;
 import java.util.Set;
@@ -72,7 +72,7 @@ class PublishedBlendsTest {
                 Limit.atMostPartOf(
                         "pork at most 25 % of beef", Set.of(TradeName.of("pork")), 0.25, Set.of(TradeName.of("beef"))));
         Blend blend = new LeastCost()
-                .of(new BatchOrder(tubs, LeanTarget.atLeast(0, Stream.Judged.CHEMICAL), 50, limits, Promise.ON_AVERAGE))
+                .of(new BatchOrder(tubs, LeanTarget.atLeast(0, Judged.CHEMICAL), 50, limits, Promise.ON_AVERAGE))
                 .orElseThrow()
                 .blend();
         assertEquals(32, of(blend, "beef"), 1e-9);
@@ -83,9 +83,7 @@ class PublishedBlendsTest {
 
     private static PearsonSquare square(double fat, double otherFat, double wanted) {
         return PearsonSquare.of(
-                        Lean.of(100 - fat, Stream.Judged.CHEMICAL),
-                        Lean.of(100 - otherFat, Stream.Judged.CHEMICAL),
-                        100 - wanted)
+                        Lean.of(100 - fat, Judged.CHEMICAL), Lean.of(100 - otherFat, Judged.CHEMICAL), 100 - wanted)
                 .orElseThrow();
     }
 }

@@ -1,7 +1,7 @@
 package dev.gambrel.blends;
 
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
 import dev.gambrel.yields.lean.Lean;
@@ -14,8 +14,7 @@ final class Trim {
     private Trim() {}
 
     static Tub fat(String name, double percentFat, double kilograms, double price) {
-        return new Tub(
-                TradeName.of(name), Lean.of(100 - percentFat, Stream.Judged.CHEMICAL), kilograms, Price.of(price));
+        return new Tub(TradeName.of(name), Lean.of(100 - percentFat, Judged.CHEMICAL), kilograms, Price.of(price));
     }
 
     static Tub straying(String name, double percentFat, double sd, double price) {
@@ -23,11 +22,11 @@ final class Trim {
     }
 
     static Lean lean(double percent, double sd) {
-        return new Lean(new Estimate(percent, new Spread.Stated(sd)), Stream.Judged.CHEMICAL);
+        return new Lean(new Estimate(percent, new Spread.Stated(sd)), Judged.CHEMICAL);
     }
 
     static Tub visual(String name, double percentLean, double kilograms) {
-        return new Tub(TradeName.of(name), Lean.of(percentLean, Stream.Judged.VISUAL), kilograms, Price.NOT_STATED);
+        return new Tub(TradeName.of(name), Lean.of(percentLean, Judged.VISUAL), kilograms, Price.NOT_STATED);
     }
 
     static Tubs tubs(Tub... tubs) {
@@ -35,11 +34,11 @@ final class Trim {
     }
 
     static LeanTarget exactlyFat(double percent) {
-        return LeanTarget.exactly(100 - percent, Stream.Judged.CHEMICAL);
+        return LeanTarget.exactly(100 - percent, Judged.CHEMICAL);
     }
 
     static LeanTarget atMostFat(double percent) {
-        return LeanTarget.atLeast(100 - percent, Stream.Judged.CHEMICAL);
+        return LeanTarget.atLeast(100 - percent, Judged.CHEMICAL);
     }
 
     static double of(Blend blend, String name) {

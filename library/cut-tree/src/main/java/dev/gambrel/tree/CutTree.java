@@ -2,11 +2,13 @@ package dev.gambrel.tree;
 
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.anatomy.Species;
+import dev.gambrel.tree.term.Term;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * A whole specification: one carcass and how it is cut.
+ * A whole specification: one carcass and how it is cut. Of a buyer's requirement the parts are the cuts that are asked for,
+ * which have no shares.
  *
  * @param specification title and revision
  * @param carcass the weight basis, dressing and weight band that the shares hold for
@@ -30,6 +32,24 @@ public record CutTree(
         sources = List.copyOf(sources);
         parts = List.copyOf(parts);
         notes = List.copyOf(notes);
+    }
+
+    /**
+     * What is undertaken of everything, or required: cold, age, pack, claims.
+     *
+     * @return terms in the order written
+     */
+    public List<Term> terms() {
+        return specification.terms();
+    }
+
+    /**
+     * Whether it is a buyer's requirement, from which no yield can be worked out.
+     *
+     * @return true for a requirement, false for a house's specification
+     */
+    public boolean isRequirement() {
+        return specification.side() == Side.BUYER;
     }
 
     /**

@@ -4,6 +4,7 @@ import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.Reference;
 import dev.gambrel.tree.bench.Bench;
+import dev.gambrel.tree.term.Term;
 import java.util.List;
 
 /**
@@ -15,7 +16,7 @@ import java.util.List;
  * @param references numbers in published schemes
  * @param otherNames what it is called elsewhere
  * @param notes free words that no rule reads
- * @param bench what the bench is told besides
+ * @param bench what the bench is told besides, and what is undertaken or required
  */
 public record Description(
         BoneState boneState,
@@ -56,5 +57,14 @@ public record Description(
             List<OtherName> otherNames,
             List<String> notes) {
         this(boneState, contents, separations, references, otherNames, notes, Bench.NONE);
+    }
+
+    /**
+     * What is undertaken of it, or required.
+     *
+     * @return terms in the order written
+     */
+    public List<Term> terms() {
+        return bench.terms();
     }
 }

@@ -2,6 +2,7 @@ package dev.gambrel.tree;
 
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
+import dev.gambrel.tree.term.Judged;
 
 /** How lean the meat is that goes to a stream from one place. */
 public sealed interface SourceLean {
@@ -14,7 +15,7 @@ public sealed interface SourceLean {
      * @param percent per cent lean, and how far it strays
      * @param judged how it is found: the two ways are never mixed
      */
-    record Stated(Expected percent, Stream.Judged judged) implements SourceLean {
+    record Stated(Expected percent, Judged judged) implements SourceLean {
         /**
          * Checks the dimension.
          *

@@ -3,6 +3,7 @@ package dev.gambrel.tree;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
+import dev.gambrel.tree.term.Judged;
 import java.util.List;
 
 /**
@@ -76,30 +77,5 @@ public record Stream(TradeName name, Kind kind, Lean lean, List<TradeName> onlyF
 
         /** Nothing was said. */
         record NotStated() implements Lean {}
-    }
-
-    /** How lean is found. */
-    public enum Judged {
-        /** Nobody has said. */
-        NOT_STATED(""),
-        /** By eye: parts lean to parts fat. */
-        VISUAL("visual"),
-        /** By analysis of fat. */
-        CHEMICAL("chemical");
-
-        private final String words;
-
-        Judged(String words) {
-            this.words = words;
-        }
-
-        /**
-         * In print.
-         *
-         * @return "visual", "chemical", or nothing
-         */
-        public String words() {
-            return words;
-        }
     }
 }

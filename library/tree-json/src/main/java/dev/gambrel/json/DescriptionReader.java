@@ -21,11 +21,16 @@ final class DescriptionReader {
     static final Reading<OtherName> OTHER_NAME =
             Readings.object(in -> new OtherName(name(in), in.list("regions", Readings::text)));
 
+    private static final Reading<Reference.Rules> RULES =
+            Readings.word(List.of(Reference.Rules.WORDS, Reference.Rules.NUMBER), Reference.Rules::words);
+
     static final Reading<Reference> REFERENCE = Readings.object(in -> new Reference(
             in.need("scheme", "who numbers", Readings::name),
             in.need("number", "the number in quotation marks", Readings::text),
             in.optional("edition", "", Readings::text),
             in.optional("but", "", Readings::text),
+            in.optional("range", "", Readings::text),
+            in.optional("rules", Reference.Rules.NOT_STATED, RULES),
             in.list("sources", Readings::name)));
 
     private static final Reading<BoneState> BONE_STATE =
@@ -75,7 +80,8 @@ final class DescriptionReader {
                 in.list("references", REFERENCE),
                 in.list("otherNames", OTHER_NAME),
                 in.list("notes", Readings::text),
-                in.optional("bench", Bench.NONE, Readings.object(DescriptionReader::bench)));
+                in.optional("bench", Bench.NONE, Readings.object(DescriptionReader::bench))
+                        .withTerms(in.list("terms", TermReader.TERM)));
     }
 
     private static Bench bench(ObjectReader in) {

@@ -78,6 +78,10 @@ final class FigureReader {
         return in.optional(field, new Limit.NotStated(), Readings.object(limit -> limit(limit, dimension)));
     }
 
+    static Reading<Limit> limit(Dimension dimension) {
+        return Readings.object(in -> limit(in, dimension));
+    }
+
     private static Limit limit(ObjectReader in, Dimension dimension) {
         if (in.has("atLeast")) {
             return new Limit.AtLeast(quantity(in, "atLeast", dimension));

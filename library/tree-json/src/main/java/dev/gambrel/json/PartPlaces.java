@@ -113,6 +113,7 @@ final class PartPlaces {
             case DRESSING -> Stream.of("carcass/dressing");
             case OTHER_NAME -> Stream.of("description/otherNames");
             case NOTE -> Stream.of("description/notes", "notes");
+            case SUPPLY -> Stream.of("description/terms", "specification/terms");
             case CHOICE -> Stream.of("choice");
             case GRADE -> Stream.of("carcass/grades", "carcass");
             default -> benchRoutes(aspect);

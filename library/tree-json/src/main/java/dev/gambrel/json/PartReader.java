@@ -165,13 +165,13 @@ final class PartReader {
                 home(in, "remainder"));
     }
 
-    /** A number stands alone; otherwise there is a weight, a thickness, or both. */
+    /** A number stands alone; otherwise there is a weight, a thickness, both, or nothing. */
     private static Aim aim(ObjectReader in) {
         if (in.has("number")) {
             return new Aim.Number(in.need("number", "a whole number", Readings::count));
         }
         if (!in.has("thickness")) {
-            return new Aim.Weight(weight(in));
+            return in.has("target") ? new Aim.Weight(weight(in)) : new Aim.Open();
         }
         Expected thickness = in.need("thickness", "a length", FigureReader.expected(Dimension.LENGTH));
         return in.has("target") ? new Aim.WeightAndThickness(weight(in), thickness) : new Aim.Thickness(thickness);
@@ -187,7 +187,8 @@ final class PartReader {
                 FigureReader.limit(in, "thicknessRange", Dimension.LENGTH),
                 in.optional("rules", Precedence.NOT_STATED, PRECEDENCE),
                 FigureReader.measure(in, "smallest", Dimension.WEIGHT),
-                in.optional("fewest", new Fewest.NotStated(), Readings.object(PartReader::fewest)));
+                in.optional("fewest", new Fewest.NotStated(), Readings.object(PartReader::fewest)),
+                TermReader.outside(in));
     }
 
     private static Fewest fewest(ObjectReader in) {

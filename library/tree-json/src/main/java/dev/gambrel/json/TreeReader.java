@@ -7,6 +7,7 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Side;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.Specification;
@@ -14,6 +15,7 @@ import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.choice.Grade;
+import dev.gambrel.tree.term.Judged;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -23,8 +25,7 @@ final class TreeReader {
     private static final Reading<Basis> BASIS = Readings.word(List.of(Basis.values()), Basis::words);
     private static final Reading<Stream.Kind> STREAM_KIND =
             Readings.word(List.of(Stream.Kind.values()), Stream.Kind::words);
-    private static final Reading<Stream.Judged> JUDGED =
-            Readings.word(List.of(Stream.Judged.VISUAL, Stream.Judged.CHEMICAL), Stream.Judged::words);
+    private static final Reading<Side> SIDE = Readings.word(List.of(Side.values()), Side::words);
     private static final Reading<Source.Kind> SOURCE_KIND =
             Readings.word(List.of(Source.Kind.values()), Source.Kind::words);
 
@@ -81,7 +82,9 @@ final class TreeReader {
                         in.optional("replaces", 0, Readings::count),
                         in.optional("inForceFrom", new Standing.From.NotStated(), TreeReader::inForceFrom),
                         in.optional("because", "", Readings::text)),
-                in.list("allowances", Readings.object(TreeReader::allowance)));
+                in.list("allowances", Readings.object(TreeReader::allowance)),
+                in.optional("side", Side.HOUSE, SIDE),
+                in.list("terms", TermReader.TERM));
     }
 
     private static Standing.From inForceFrom(Located value, Findings findings) {
@@ -162,13 +165,13 @@ final class TreeReader {
     private static Stream.Lean lean(ObjectReader in) {
         return new Stream.Lean.Stated(
                 FigureReader.quantity(in, "amount", Dimension.SHARE),
-                in.optional("judged", Stream.Judged.NOT_STATED, JUDGED));
+                in.optional("judged", Judged.NOT_STATED, TermReader.JUDGED));
     }
 
     static SourceLean sourceLean(ObjectReader in) {
         return new SourceLean.Stated(
                 in.need("percent", "how lean it is", FigureReader.expected(Dimension.SHARE)),
-                in.optional("judged", Stream.Judged.NOT_STATED, JUDGED));
+                in.optional("judged", Judged.NOT_STATED, TermReader.JUDGED));
     }
 
     private static Source source(ObjectReader in) {

@@ -78,7 +78,7 @@ class TreeJsonReaderTest {
     void an_unknown_field_like_no_other_is_told_with_all_that_are_known() {
         assertEquals(
                 List.of(
-                        "Known here: \"title\", \"revision\", \"replaces\", \"inForceFrom\", \"because\", \"allowances\"."),
+                        "Known here: \"title\", \"revision\", \"replaces\", \"inForceFrom\", \"because\", \"allowances\", \"side\", \"terms\"."),
                 Fixtures.read(smallest("\"revision\": 3", "\"revision\": 3, \"butcher\": 1"))
                         .diagnostics()
                         .get(0)

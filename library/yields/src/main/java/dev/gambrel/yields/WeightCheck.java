@@ -9,6 +9,7 @@ import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
+import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.WeightBand;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -41,6 +42,12 @@ final class WeightCheck {
                     .help("Give the weight of one carcass, as the scale shows it."));
         }
         return List.of();
+    }
+
+    static Diagnostic requirement(CutTree tree) {
+        return Diagnostic.of(YieldCode.REQUIREMENT_HAS_NO_YIELDS, new Place.InTree(TreePath.ROOT, Aspect.TITLE))
+                .with("title", tree.specification().title())
+                .help("Ask the house's specification for weights, and hold it against this one with: gambrel conform");
     }
 
     static Diagnostic basisDiffers(CarcassWeight weight, Basis wanted) {

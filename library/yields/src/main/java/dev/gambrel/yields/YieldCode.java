@@ -43,7 +43,13 @@ public enum YieldCode implements Code {
             "worked-apart",
             Severity.ERROR,
             "The carcasses weigh from {lightest} to {heaviest}, and this specification works a carcass by what it weighs: what"
-                    + " they give is not told together.");
+                    + " they give is not told together."),
+    /** Weights are asked of a text that has none. */
+    REQUIREMENT_HAS_NO_YIELDS(
+            "G1007",
+            "requirement-has-no-yields",
+            Severity.ERROR,
+            "The text “{title}” is a buyer's requirement: it has no shares, so no weights follow from it.");
 
     private final Kind kind;
 

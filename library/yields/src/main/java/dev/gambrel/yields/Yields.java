@@ -54,7 +54,7 @@ public final class Yields {
         this.working = working;
         this.chains = BasisChains.of(tree.carcass());
         this.estimated = EstimatedTree.isNeeded(tree);
-        if (!estimated && !WaysOfWorking.askForWeights(tree)) {
+        if (!tree.isRequirement() && !estimated && !WaysOfWorking.askForWeights(tree)) {
             Result<Worked> worked = WaysOfWorking.settle(tree, working, new Weights.NotAsked());
             chains.forEach((basis, chain) -> ready.put(basis, ready(worked, chain)));
         }
@@ -102,10 +102,11 @@ public final class Yields {
      *
      * @param weight its weight, on the specification's basis or on one from which the named losses lead to it
      * @return the yields, with a warning if the carcass is outside the weight band; or errors of {@link YieldCode} or
-     *     {@link dev.gambrel.yields.working.WorkingCode}
+     *     {@link dev.gambrel.yields.working.WorkingCode}, or that the tree is a buyer's requirement
      */
     public Result<ExpectedYields> forCarcass(CarcassWeight weight) {
-        List<Diagnostic> wrong = WeightCheck.number(weight.mass());
+        List<Diagnostic> wrong =
+                tree.isRequirement() ? List.of(WeightCheck.requirement(tree)) : WeightCheck.number(weight.mass());
         if (!wrong.isEmpty()) {
             return Result.failed(wrong);
         }
@@ -217,6 +218,9 @@ public final class Yields {
      * @return as {@link #forCarcass(CarcassWeight, Measurements)}, or {@link YieldCode#NO_BAND} where no band is stated
      */
     public Result<ExpectedYields> forTypicalCarcass(Measurements measured) {
+        if (tree.isRequirement()) {
+            return Result.failed(List.of(WeightCheck.requirement(tree)));
+        }
         return tree.carcass().band() instanceof WeightBand.Stated band
                 ? forCarcass(new CarcassWeight(middle(band), tree.carcass().basis()), measured)
                 : Result.failed(List.of(WeightCheck.noBand()));

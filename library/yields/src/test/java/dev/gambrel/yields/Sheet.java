@@ -21,6 +21,7 @@ import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.portion.Limit;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
 import java.util.List;
@@ -28,8 +29,7 @@ import java.util.List;
 /** Cutting sheets for tests, written short: shares as "33.0", "33.0 ± 0.9", "31.2 to 34.8" or "" for not stated. */
 public final class Sheet {
     public static final List<Stream> STREAMS = List.of(
-            new Stream(
-                    name("diced"), Stream.Kind.SALEABLE, new Stream.Lean.Stated(percent("95"), Stream.Judged.VISUAL)),
+            new Stream(name("diced"), Stream.Kind.SALEABLE, new Stream.Lean.Stated(percent("95"), Judged.VISUAL)),
             new Stream(name("mince"), Stream.Kind.SALEABLE, new Stream.Lean.NotStated()),
             new Stream(name("bones"), Stream.Kind.BY_PRODUCT, new Stream.Lean.NotStated()),
             new Stream(name("waste"), Stream.Kind.WASTE, new Stream.Lean.NotStated()));

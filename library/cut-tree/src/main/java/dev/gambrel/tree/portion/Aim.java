@@ -100,4 +100,7 @@ public sealed interface Aim {
      * @param number how many from one piece
      */
     record Number(int number) implements Aim {}
+
+    /** Nothing is aimed at: only limits are laid down, as a buyer does, who leaves the aim to the house. */
+    record Open() implements Aim {}
 }

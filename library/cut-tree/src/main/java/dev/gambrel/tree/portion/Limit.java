@@ -65,7 +65,7 @@ public sealed interface Limit {
 
         @Override
         public String toString() {
-            return low + " to " + high;
+            return low.equals(high) ? "exactly " + low : low + " to " + high;
         }
     }
 

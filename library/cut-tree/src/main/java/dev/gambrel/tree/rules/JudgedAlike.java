@@ -13,6 +13,7 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.term.Judged;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ import java.util.function.Consumer;
 /** The lean of what goes to a stream is judged as the stream's is; where the stream states none, as that of the first source. */
 final class JudgedAlike implements Rule {
     /** How the lean of a stream is judged, and who says so. */
-    private record Said(Stream.Judged judged, String who, Place at) {}
+    private record Said(Judged judged, String who, Place at) {}
 
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
@@ -46,7 +47,7 @@ final class JudgedAlike implements Rule {
             Part part,
             Place at,
             Home.ToStream to,
-            Stream.Judged judged,
+            Judged judged,
             Map<TradeName, Said> said,
             Consumer<Diagnostic> found) {
         Said first = said.putIfAbsent(to.stream(), new Said(judged, part.name().text(), at));
@@ -62,7 +63,7 @@ final class JudgedAlike implements Rule {
         }
     }
 
-    private static String words(Stream.Judged judged) {
-        return judged == Stream.Judged.NOT_STATED ? "not said to be visual or chemical" : judged.words();
+    private static String words(Judged judged) {
+        return judged == Judged.NOT_STATED ? "not said to be visual or chemical" : judged.words();
     }
 }

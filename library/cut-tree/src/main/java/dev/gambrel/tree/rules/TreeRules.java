@@ -26,6 +26,7 @@ import dev.gambrel.tree.rules.bench.PlausiblePortions;
 import dev.gambrel.tree.rules.bench.PortionsFromPiece;
 import dev.gambrel.tree.rules.bench.PrecedenceSaid;
 import dev.gambrel.tree.rules.bench.RibCounts;
+import dev.gambrel.tree.rules.bench.SizesSaid;
 import dev.gambrel.tree.rules.bench.SlicesFit;
 import dev.gambrel.tree.rules.bench.TreatedTissues;
 import dev.gambrel.tree.rules.choice.KnownGrades;
@@ -72,6 +73,7 @@ public final class TreeRules {
             new OnlyFrom(),
             new JudgedAlike(),
             new PortionTargets(),
+            new SizesSaid(),
             new PrecedenceSaid(),
             new PlausiblePortions(),
             new SlicesFit(),
@@ -82,7 +84,28 @@ public final class TreeRules {
             new RibCounts(),
             new Distances(),
             new PublishedShares(),
-            new EstimateRules());
+            new EstimateRules(),
+            new SoundTerms());
+
+    /** A requirement says nothing of how mass is divided. */
+    private static final List<Rule> OF_REQUIREMENTS = List.of(
+            new DistinctNames(),
+            new DeclaredSources(),
+            new OrderedRanges(),
+            new PlausibleWeights(),
+            new WaysAlone(),
+            new KnownGrades(),
+            new KnownAnatomy(),
+            new SkeletonNumbers(),
+            new GlandRegions(),
+            new PieceNames(),
+            new PortionTargets(),
+            new PlausiblePortions(),
+            new TreatedTissues(),
+            new RibCounts(),
+            new Distances(),
+            new AskedOnly(),
+            new SoundTerms());
 
     private TreeRules() {}
 
@@ -139,7 +162,8 @@ public final class TreeRules {
 
     private static void ask(Inspection inspection, Allowances allowances, FirstFindings found) {
         allowances.check(found);
-        RULES.forEach(rule -> rule.check(inspection, allowances.before(found)));
+        List<Rule> rules = inspection.tree().isRequirement() ? OF_REQUIREMENTS : RULES;
+        rules.forEach(rule -> rule.check(inspection, allowances.before(found)));
     }
 
     /** Of two parts of one name only that is told, since their address shows the first. */

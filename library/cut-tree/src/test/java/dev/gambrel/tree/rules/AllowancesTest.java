@@ -30,6 +30,7 @@ import dev.gambrel.tree.allowance.AllowedWarning;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.choice.Choice;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.term.Judged;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -115,7 +116,7 @@ class AllowancesTest {
 
     @Test
     void what_is_accepted_for_a_cut_holds_for_its_own_lines() {
-        Stream.Lean lean = new Stream.Lean.Stated(Quantity.of("95", Unit.PERCENT), Stream.Judged.VISUAL);
+        Stream.Lean lean = new Stream.Lean.Stated(Quantity.of("95", Unit.PERCENT), Judged.VISUAL);
         Part femur = new Part.Bone(
                 Sheet.name("femur"), List.of(Sheet.name("femur")), Sheet.share("7"), Sheet.to("lean mince"));
         CutTree tree = Sheet.of(cut("leg", "33", femur, rest("mince")), rest("mince"))

@@ -27,6 +27,7 @@ import dev.gambrel.tree.Sheet;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.WeightBand;
 import dev.gambrel.tree.inspection.TreeCode;
+import dev.gambrel.tree.term.Judged;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,7 +92,7 @@ class SharesTest {
         return new Stream(
                 name("lean trim"),
                 Stream.Kind.SALEABLE,
-                new Stream.Lean.Stated(Quantity.of(percent, Unit.PERCENT), Stream.Judged.VISUAL));
+                new Stream.Lean.Stated(Quantity.of(percent, Unit.PERCENT), Judged.VISUAL));
     }
 
     @Test

@@ -10,6 +10,7 @@ import dev.gambrel.tree.anatomy.SkeletonPoint;
 import dev.gambrel.tree.bench.Bench;
 import dev.gambrel.tree.bench.Matching;
 import dev.gambrel.tree.bench.Treatment;
+import java.util.List;
 import java.util.Optional;
 
 /** Writes what a cut is, what it is called elsewhere, and where and with what it is parted from its neighbours. */
@@ -28,11 +29,12 @@ final class DescriptionWriter {
                 .putUnlessEmpty("references", description.references(), DescriptionWriter::reference)
                 .putUnlessEmpty("otherNames", description.otherNames(), DescriptionWriter::otherName)
                 .putUnlessEmpty("notes", description.notes())
-                .putIfStated("bench", bench(description.bench())));
+                .putIfStated("bench", bench(description.bench()))
+                .putUnlessEmpty("terms", description.terms(), TermWriter::term));
     }
 
     private static Optional<Canonical> bench(Bench bench) {
-        if (bench.equals(Bench.NONE)) {
+        if (bench.withTerms(List.of()).equals(Bench.NONE)) {
             return Optional.empty();
         }
         Canonical.Fields fields = Canonical.fields().putIfStated("matching", matching(bench.matching()));
@@ -68,6 +70,8 @@ final class DescriptionWriter {
                 .put("number", reference.number())
                 .putUnlessEmpty("edition", reference.edition())
                 .putUnlessEmpty("but", reference.but())
+                .putUnlessEmpty("range", reference.range())
+                .putUnlessEmpty("rules", reference.rules().words())
                 .putUnlessEmpty("sources", reference.sources());
     }
 

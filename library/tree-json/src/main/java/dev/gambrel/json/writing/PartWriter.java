@@ -152,6 +152,7 @@ final class PartWriter {
                             .put("number", from.number())
                             .put("from", from.whole().words()));
         }
+        fields.putIfStated("outside", TermWriter.outside(acceptance.outside()));
     }
 
     private static void slicing(Slicing slicing, Canonical.Fields fields) {

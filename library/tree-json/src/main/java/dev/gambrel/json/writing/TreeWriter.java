@@ -4,6 +4,7 @@ import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Side;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Standing;
@@ -47,8 +48,12 @@ public final class TreeWriter {
         if (standing.from() instanceof Standing.From.Day from) {
             fields.put("inForceFrom", from.day());
         }
-        return fields.putUnlessEmpty("because", standing.because())
+        fields.putUnlessEmpty("because", standing.because())
                 .putUnlessEmpty("allowances", specification.allowances(), TreeWriter::allowance);
+        if (specification.side() == Side.BUYER) {
+            fields.put("side", specification.side().words());
+        }
+        return fields.putUnlessEmpty("terms", specification.terms(), TermWriter::term);
     }
 
     private static Canonical allowance(Allowance allowance) {

@@ -7,10 +7,12 @@ import dev.gambrel.tree.Basis;
 import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
+import dev.gambrel.tree.Side;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import java.time.LocalDate;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -41,7 +43,13 @@ public final class CutTrees {
         Arbitrary<Allowance> allowances = Combinators.combine(
                         Words.nameLists().map(TreePath::new), Words.free(), Words.free())
                 .as(Allowance::new);
-        return Combinators.combine(Words.free(), Figures.counts(), standings(), Words.few(allowances))
+        return Combinators.combine(
+                        Words.free(),
+                        Figures.counts(),
+                        standings(),
+                        Words.few(allowances),
+                        Arbitraries.of(Side.values()),
+                        Words.few(Terms.terms()))
                 .as(Specification::new);
     }
 
@@ -71,7 +79,7 @@ public final class CutTrees {
 
     private static Arbitrary<Stream> streams() {
         Arbitrary<Stream.Lean> stated = Combinators.combine(
-                        Figures.quantities(Dimension.SHARE), Arbitraries.of(Stream.Judged.values()))
+                        Figures.quantities(Dimension.SHARE), Arbitraries.of(Judged.values()))
                 .as(Stream.Lean.Stated::new);
         return Combinators.combine(
                         Words.names(),

@@ -39,7 +39,15 @@ final class Descriptions {
     }
 
     static Arbitrary<Reference> references() {
-        return Combinators.combine(Words.names(), Words.free(), Words.free()).as(Reference::new);
+        return Combinators.combine(
+                        Words.names(),
+                        Words.free(),
+                        Words.free(),
+                        Words.free(),
+                        Words.free(),
+                        Arbitraries.of(Reference.Rules.values()),
+                        Words.nameLists())
+                .as(Reference::new);
     }
 
     private static Arbitrary<Separation> separations() {
@@ -76,7 +84,13 @@ final class Descriptions {
         Arbitrary<AnatomicalCount> ribs = Arbitraries.oneOf(
                 Figures.anatomicalCounts().filter(AnatomicalCount::isStated),
                 Arbitraries.just(AnatomicalCount.NOT_STATED));
-        return Combinators.combine(matchings, ribs, Words.few(treatments), Words.nameLists(), Figures.counts())
+        return Combinators.combine(
+                        matchings,
+                        ribs,
+                        Words.few(treatments),
+                        Words.nameLists(),
+                        Figures.counts(),
+                        Words.few(Terms.terms()))
                 .as(Bench::new);
     }
 

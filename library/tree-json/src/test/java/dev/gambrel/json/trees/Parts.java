@@ -6,10 +6,10 @@ import dev.gambrel.tree.Home;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.SourceLean;
-import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.term.Judged;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -75,7 +75,7 @@ final class Parts {
     }
 
     private static Arbitrary<SourceLean> leans() {
-        return Combinators.combine(Figures.expected(Dimension.SHARE), Arbitraries.of(Stream.Judged.values()))
+        return Combinators.combine(Figures.expected(Dimension.SHARE), Arbitraries.of(Judged.values()))
                 .as(SourceLean.Stated::new);
     }
 

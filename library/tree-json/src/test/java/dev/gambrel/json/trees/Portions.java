@@ -27,7 +27,8 @@ final class Portions {
                 Figures.expected(Dimension.LENGTH).map(Aim.Thickness::new),
                 Combinators.combine(Figures.expected(Dimension.WEIGHT), Figures.expected(Dimension.LENGTH))
                         .as(Aim.WeightAndThickness::new),
-                Figures.counts().map(Aim.Number::new));
+                Figures.counts().map(Aim.Number::new),
+                Arbitraries.create(Aim.Open::new));
     }
 
     private static Arbitrary<Acceptance> acceptances() {
@@ -40,7 +41,8 @@ final class Portions {
                         Figures.limits(Dimension.LENGTH),
                         Arbitraries.of(Precedence.values()),
                         Figures.measures(Dimension.WEIGHT),
-                        fewest)
+                        fewest,
+                        Terms.outsides())
                 .as(Acceptance::new);
     }
 

@@ -17,6 +17,7 @@ import dev.gambrel.tree.inspection.EquationOrder;
 import dev.gambrel.tree.inspection.Vocabulary;
 import dev.gambrel.yields.BasisChains;
 import dev.gambrel.yields.YieldCode;
+import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.estimate.OtherShares;
 import dev.gambrel.yields.plan.PlanBuilder;
 import dev.gambrel.yields.plan.YieldPlan;
@@ -52,6 +53,9 @@ final class BatchPlanBuilder {
     }
 
     static Result<BatchPlan> build(CutTree tree, Working working, Basis basis) {
+        if (tree.isRequirement()) {
+            return Result.failed(Yields.of(tree).forTypicalCarcass().diagnostics());
+        }
         Map<Basis, List<BasisStep>> chains = BasisChains.of(tree.carcass());
         if (!chains.containsKey(basis)) {
             return Result.failed(List.of(differs(basis, tree.carcass().basis())));

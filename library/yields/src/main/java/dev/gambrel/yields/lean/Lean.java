@@ -1,6 +1,6 @@
 package dev.gambrel.yields.lean;
 
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Spread;
 
@@ -10,7 +10,7 @@ import dev.gambrel.yields.figure.Spread;
  * @param percent per cent lean, from 0 to 100, and how far it strays in points
  * @param judged how it is found
  */
-public record Lean(Estimate percent, Stream.Judged judged) {
+public record Lean(Estimate percent, Judged judged) {
     /**
      * Checks the figure.
      *
@@ -30,7 +30,7 @@ public record Lean(Estimate percent, Stream.Judged judged) {
      * @return the lean
      * @throws IllegalArgumentException if it is below 0 % or above 100 %
      */
-    public static Lean of(double percent, Stream.Judged judged) {
+    public static Lean of(double percent, Judged judged) {
         return new Lean(new Estimate(percent, Spread.NOT_STATED), judged);
     }
 }

@@ -3,6 +3,7 @@ package dev.gambrel.yields.lean;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Interval;
 import dev.gambrel.yields.figure.Ratio;
@@ -28,7 +29,7 @@ public record StreamLean(Stream stream, Found found) {
          * @param leanVariance what the spread of the leans themselves adds, in points squared; NaN where one is not stated
          * @param judged how all of the sources are judged
          */
-        record Known(Ratio ratio, double leanVariance, Stream.Judged judged) implements Found {
+        record Known(Ratio ratio, double leanVariance, Judged judged) implements Found {
             /**
              * How lean the stream comes out.
              *

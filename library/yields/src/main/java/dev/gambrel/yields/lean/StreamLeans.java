@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.figure.Estimate;
@@ -94,7 +95,7 @@ public final class StreamLeans {
         if (!(weight.mean() > 0)) {
             return new StreamLean.Found.Nothing();
         }
-        Stream.Judged judged = lean(sources.get(0)).judged();
+        Judged judged = lean(sources.get(0)).judged();
         for (YieldRow row : sources) {
             if (lean(row).judged() != judged) {
                 return new StreamLean.Found.JudgedApart(sources.get(0).path(), row.path());

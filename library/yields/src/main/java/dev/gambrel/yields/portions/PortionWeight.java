@@ -68,6 +68,16 @@ public record PortionWeight(double aim, double deviation) {
     }
 
     /**
+     * The share of portions that are heavier than a weight.
+     *
+     * @param most the weight
+     * @return from 0 to 1, accurate in the tail
+     */
+    public double shareOver(double most) {
+        return deviation == 0 ? (aim > most ? 1 : 0) : STANDARD.survivalProbability((most - aim) / deviation);
+    }
+
+    /**
      * The share of portions that a limit accepts.
      *
      * @param limit a limit on the weight, in kilograms as the mean is

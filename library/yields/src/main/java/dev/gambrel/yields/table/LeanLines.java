@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.tree.Home;
 import dev.gambrel.tree.SourceLean;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.figure.Spread;
 import dev.gambrel.yields.lean.StreamLean;
@@ -59,7 +60,7 @@ final class LeanLines {
 
     private static String judged(StreamLean each, StreamLean.Found.Known known) {
         boolean said = each.stream().lean() instanceof Stream.Lean.Stated;
-        return said || known.judged() == Stream.Judged.NOT_STATED
+        return said || known.judged() == Judged.NOT_STATED
                 ? ""
                 : " " + known.judged().words();
     }

@@ -10,7 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.figure.Estimate;
@@ -29,7 +29,7 @@ class StreamLeansTest {
             cut("fore", "40 ± 2"), trim("plate", "20 ± 1", "mince"), trim("flank", "10 ± 1", "mince"), rest("bones"));
 
     private static Lean visual(double percent, double sd) {
-        return new Lean(new Estimate(percent, new Spread.Stated(sd)), Stream.Judged.VISUAL);
+        return new Lean(new Estimate(percent, new Spread.Stated(sd)), Judged.VISUAL);
     }
 
     private static StreamLean mince(ExpectedYields yields, Function<YieldRow, Optional<Lean>> leanOf) {
@@ -133,14 +133,14 @@ class StreamLeansTest {
 
     @Test
     void a_spread_that_is_not_stated_is_not_taken_for_none() {
-        StreamLean.Found.Known found = known(visual(80, 3), Lean.of(50, Stream.Judged.VISUAL));
+        StreamLean.Found.Known found = known(visual(80, 3), Lean.of(50, Judged.VISUAL));
         assertEquals(Spread.NOT_STATED, found.lean().percent().spread());
         assertTrue(found.range95().isEmpty());
     }
 
     @Test
     void visual_and_chemical_lean_are_not_added() {
-        Lean chemical = Lean.of(50, Stream.Judged.CHEMICAL);
+        Lean chemical = Lean.of(50, Judged.CHEMICAL);
         StreamLean found = mince(yields(TREE, "20"), by(Map.of("plate", visual(80, 3), "flank", chemical)));
         assertEquals(
                 "plate and flank",
@@ -160,7 +160,7 @@ class StreamLeansTest {
         "95, 1, NOT_STATED, JUDGED_APART"
     })
     void what_comes_out_is_held_beside_what_is_meant(
-            double percent, double sd, Stream.Judged judged, StreamLean.Against expected) {
+            double percent, double sd, Judged judged, StreamLean.Against expected) {
         CutTree tree = hogget(cut("fore", "40"), trim("plate", "20 ± 1", "diced"), rest("bones"));
         Lean plate = new Lean(new Estimate(percent, new Spread.Stated(sd)), judged);
         StreamLean diced =
@@ -179,7 +179,7 @@ class StreamLeansTest {
     }
 
     private static StreamLean diced(CutTree tree, double percent) {
-        Lean plate = Lean.of(percent, Stream.Judged.VISUAL);
+        Lean plate = Lean.of(percent, Judged.VISUAL);
         return StreamLeans.of(yields(tree, "20"), by(Map.of("plate", plate))).get(0);
     }
 

@@ -7,6 +7,7 @@ import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.StreamYield;
 import dev.gambrel.yields.lean.Lean;
@@ -36,7 +37,7 @@ record StreamTubs(List<Tub> tubs, List<String> leftOut, List<String> gives) {
         gives = List.copyOf(gives);
     }
 
-    static StreamTubs of(ExpectedYields yields, int carcasses, List<TradeName> wanted, Stream.Judged judged) {
+    static StreamTubs of(ExpectedYields yields, int carcasses, List<TradeName> wanted, Judged judged) {
         wanted.forEach(name -> known(yields, name));
         List<Tub> tubs = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
@@ -109,7 +110,7 @@ record StreamTubs(List<Tub> tubs, List<String> leftOut, List<String> gives) {
                 : Optional.empty();
     }
 
-    private static String why(Optional<Lean> lean, double kilograms, Stream.Judged judged) {
+    private static String why(Optional<Lean> lean, double kilograms, Judged judged) {
         if (!(kilograms > 0)) {
             return "nothing goes into it but what portioning may leave over";
         }
@@ -119,7 +120,7 @@ record StreamTubs(List<Tub> tubs, List<String> leftOut, List<String> gives) {
         if (lean.get().judged() == judged) {
             return "";
         }
-        return lean.get().judged() == Stream.Judged.NOT_STATED
+        return lean.get().judged() == Judged.NOT_STATED
                 ? "its lean is not said to be visual or chemical"
                 : "its lean is " + lean.get().judged().words();
     }

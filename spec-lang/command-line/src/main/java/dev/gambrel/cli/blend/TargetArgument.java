@@ -2,7 +2,7 @@ package dev.gambrel.cli.blend;
 
 import dev.gambrel.blends.LeanTarget;
 import dev.gambrel.cli.verb.WrongUsage;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Model.OptionSpec;
@@ -36,7 +36,7 @@ final class TargetArgument {
 
     private static LeanTarget one(Written written, Matcher m) {
         double percent = written.percent(m.group(2));
-        Stream.Judged judged = Written.judged(m.group(3));
+        Judged judged = Written.judged(m.group(3));
         return switch (m.group(1)) {
             case "exactly" -> LeanTarget.exactly(percent, judged);
             case "at least" -> LeanTarget.atLeast(percent, judged);

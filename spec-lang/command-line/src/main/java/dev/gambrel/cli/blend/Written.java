@@ -5,7 +5,7 @@ import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Stream;
+import dev.gambrel.tree.term.Judged;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -79,8 +79,8 @@ record Written(String option, String words, String example) {
         return names;
     }
 
-    static Stream.Judged judged(String word) {
-        return Stream.Judged.valueOf(word.toUpperCase(Locale.ROOT));
+    static Judged judged(String word) {
+        return Judged.valueOf(word.toUpperCase(Locale.ROOT));
     }
 
     WrongUsage wrong() {

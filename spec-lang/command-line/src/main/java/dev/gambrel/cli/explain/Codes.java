@@ -14,6 +14,7 @@ import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.ChoiceCode;
 import dev.gambrel.tree.inspection.EquationCode;
+import dev.gambrel.tree.inspection.TermCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
@@ -44,6 +45,7 @@ public final class Codes {
                         BenchCode.values(),
                         ChoiceCode.values(),
                         EquationCode.values(),
+                        TermCode.values(),
                         AllowanceCode.values(),
                         JsonCode.values(),
                         YieldCode.values(),

@@ -8,7 +8,7 @@ public enum MeaningCode implements Code {
     /** A line in the wrong place. */
     MISPLACED_LINE("G0211", "misplaced-line", "The {line} line does not belong {where}."),
     /** Something that such a line does not say. */
-    MISPLACED_CLAUSE("G0212", "misplaced-clause", "“{clause}” does not belong in a {line} line."),
+    MISPLACED_CLAUSE("G0212", "misplaced-clause", "“{clause}” does not belong in this {line} line."),
     /** Something said twice in one line. */
     SAID_TWICE("G0213", "said-twice", "This {line} line says twice {what}."),
     /** Something that a line must say. */
@@ -57,6 +57,8 @@ public enum MeaningCode implements Code {
     NOT_A_BAND("G0410", "not-a-band", "A band is written as a lightest and a heaviest weight."),
     /** No such day. */
     NOT_A_DATE("G0412", "not-a-date", "{found} is not a date."),
+    /** Not so many out of so many. */
+    NOT_SO_MANY_OUTSIDE("G2111", "not-so-many-outside", "{found} is not so many out of so many."),
     /** Not a number of days. */
     NOT_DAYS("G0413", "not-days", "{found} is not a number of whole days from 1 to {most}.");
 

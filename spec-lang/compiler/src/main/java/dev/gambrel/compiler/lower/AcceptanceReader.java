@@ -40,7 +40,13 @@ final class AcceptanceReader {
         Precedence precedence = clauses.one(PortionClause.Rules.class, "which of two figures rules")
                 .map(PortionClause.Rules::rules)
                 .orElse(Precedence.NOT_STATED);
-        return new Acceptance(weight(clauses), thickness(clauses), precedence, smallest(clauses), fewest(clauses));
+        return new Acceptance(
+                weight(clauses),
+                thickness(clauses),
+                precedence,
+                smallest(clauses),
+                fewest(clauses),
+                OutsideReader.take(clauses, report));
     }
 
     private Limit weight(Clauses clauses) {

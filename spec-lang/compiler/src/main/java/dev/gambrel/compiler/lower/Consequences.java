@@ -54,7 +54,9 @@ final class Consequences {
     private boolean isMerelyMissing(Diagnostic finding) {
         Code code = finding.code();
         if (code == MeaningCode.NO_SPECIFICATION) {
-            return incomplete || program.mayDeclare(Keyword.SPECIFICATION_LINE);
+            return incomplete
+                    || program.mayDeclare(Keyword.SPECIFICATION_LINE)
+                    || program.mayDeclare(Keyword.REQUIREMENT_LINE);
         } else if (code == MeaningCode.NO_CARCASS) {
             return incomplete || program.mayDeclare(Keyword.CARCASS_LINE);
         } else if (code == MeaningCode.UNKNOWN_SPECIES) {

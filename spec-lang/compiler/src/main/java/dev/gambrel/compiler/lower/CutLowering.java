@@ -24,6 +24,7 @@ import dev.gambrel.tree.Share;
 import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.Reference;
+import dev.gambrel.tree.term.Term;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -94,7 +95,25 @@ final class CutLowering {
                 located.line().names().stream().map(Name::text).forEach(body.contents::add);
             case SCORE_LINE, LEAVE_LINE -> body.bench.treatment(located);
             case NOTE_LINE -> Notes.read(located).ifPresent(body.notes::add);
+            case WEIGHT_LINE,
+                    THICKNESS_LINE,
+                    LEAN_LINE,
+                    KEEP_LINE,
+                    AGE_LINE,
+                    LIFE_LINE,
+                    PACK_LINE,
+                    CLAIM_LINE,
+                    LABEL_LINE -> body.terms.addAll(TermLowering.terms(located));
             default -> parts.part(located, path).ifPresent(body.parts::add);
+        }
+    }
+
+    /** Where a line lays down less than it seems to, what is laid down can no longer be counted. */
+    private void terms(Located located, TreePath path, Body body) {
+        List<Term> terms = TermLowering.terms(located);
+        body.terms.addAll(terms);
+        if (terms.isEmpty() || located.line().damaged()) {
+            doubt.aboutSomethingIn(path);
         }
     }
 
@@ -107,12 +126,19 @@ final class CutLowering {
         private final List<OtherName> otherNames = new ArrayList<>();
         private final List<String> notes = new ArrayList<>();
         private final BenchLowering bench = new BenchLowering();
+        private final List<Term> terms = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
         private final List<Portion> portions = new ArrayList<>();
 
         private Cut cut(TradeName name, PieceCount count, Share share, Home home) {
-            Description description =
-                    new Description(boneState, contents, separations, references, otherNames, notes, bench.bench());
+            Description description = new Description(
+                    boneState,
+                    contents,
+                    separations,
+                    references,
+                    otherNames,
+                    notes,
+                    bench.bench().withTerms(terms));
             return new Cut(name, count, share, description, parts, home, portions);
         }
     }

@@ -22,9 +22,6 @@ import java.util.Optional;
 
 /** A portion line. */
 final class PortionLowering {
-    private static final String HELP =
-            "Write a weight after its name, such as 180 g, a thickness, such as 25 mm thick, or after a comma whole, halved or into 3.";
-
     private final FileReport report;
     private final FigureReader figures;
 
@@ -55,9 +52,7 @@ final class PortionLowering {
     private Optional<Aim> aim(Located located, Clauses clauses) {
         Optional<PortionClause.Into> into = clauses.one(PortionClause.Into.class, "into how many");
         Optional<PortionClause.Thick> thick = clauses.one(PortionClause.Thick.class, "how thick it is");
-        Optional<Clause.Figures> weight = into.isEmpty() && thick.isEmpty()
-                ? clauses.required(Clause.Figures.class, "how large a portion is", HELP)
-                : clauses.one(Clause.Figures.class, "what a portion weighs");
+        Optional<Clause.Figures> weight = clauses.one(Clause.Figures.class, "what a portion weighs");
         if (into.isPresent() && (thick.isPresent() || weight.isPresent())) {
             report.add(report.finding(MeaningCode.SAID_TWICE, into.get().span())
                     .with("line", located.line().keyword().word())
@@ -74,6 +69,10 @@ final class PortionLowering {
         if (into.isPresent()) {
             return figures.count(into.get().number(), into.get().span(), 0, FinishReader.MOST)
                     .map(Aim.Number::new);
+        }
+        if (thick.isEmpty() && weight.isEmpty()) {
+            boolean mayBeMeant = located.line().damaged() || clauses.hasStrayWords();
+            return mayBeMeant ? Optional.empty() : Optional.of(new Aim.Open());
         }
         return aim(
                 weight.map(Clause.Figures::figure).map(f -> figures.expected(f, Dimension.WEIGHT)),

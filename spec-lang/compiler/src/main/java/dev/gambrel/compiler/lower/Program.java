@@ -26,6 +26,8 @@ final class Program {
 
     private final Map<Keyword, List<Located>> lines = new EnumMap<>(Keyword.class);
     private final List<Located> parts = new ArrayList<>();
+    private final List<Located> terms = new ArrayList<>();
+    private final List<Located> titles = new ArrayList<>();
     private final List<Unreadable> unreadable = new ArrayList<>();
     private final FileReport main;
 
@@ -52,6 +54,11 @@ final class Program {
             case CUT_LINE, WORKED_LINE, BONE_LINE, TRIM_LINE, REMOVE_LINE, LOSS_LINE, REST_LINE -> parts.add(located);
             default -> {}
         }
+        if (located.line().keyword().isOfSupply()) {
+            terms.add(located);
+        } else if (located.line().keyword().isTitle()) {
+            titles.add(located);
+        }
     }
 
     FileReport main() {
@@ -70,6 +77,21 @@ final class Program {
     /** What the carcass is divided into. */
     List<Located> parts() {
         return parts;
+    }
+
+    /** What is laid down for all of it. */
+    List<Located> terms() {
+        return terms;
+    }
+
+    /** The title, of a specification or a requirement; a second one is reported. */
+    Optional<Located> title() {
+        return only(titles);
+    }
+
+    /** All titles; the first holds. */
+    List<Located> titles() {
+        return titles;
     }
 
     /** Whether a line at the top could not be read. */
@@ -115,13 +137,16 @@ final class Program {
 
     /** The only line of a kind; a second one is reported. */
     Optional<Located> only(Keyword keyword) {
-        List<Located> all = all(keyword);
+        return only(all(keyword));
+    }
+
+    private static Optional<Located> only(List<Located> all) {
         for (Located second : all.subList(Math.min(1, all.size()), all.size())) {
             Located first = all.get(0);
             second.report()
                     .add(second.report()
                             .finding(MeaningCode.DECLARED_TWICE, second.line().keywordSpan())
-                            .with("line", keyword.word())
+                            .with("line", second.line().keyword().word())
                             .related(first.report().at(first.line().keywordSpan()), "the first one")
                             .help("Keep one of the two."));
         }

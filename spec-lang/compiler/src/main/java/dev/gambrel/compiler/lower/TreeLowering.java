@@ -23,6 +23,7 @@ import dev.gambrel.tree.BasisStep;
 import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
+import dev.gambrel.tree.Side;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Standing;
@@ -32,6 +33,7 @@ import dev.gambrel.tree.anatomy.OtherName;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.choice.Grade;
 import dev.gambrel.tree.estimate.Predictors;
+import dev.gambrel.tree.term.Term;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -54,7 +56,7 @@ final class TreeLowering {
     }
 
     CutTree tree() {
-        Optional<Located> line = program.only(Keyword.SPECIFICATION_LINE);
+        Optional<Located> line = program.title();
         Specification specification = line.map(this::specification).orElseGet(this::noSpecification);
         Species species = species(line);
         return new CutTree(
@@ -69,7 +71,14 @@ final class TreeLowering {
 
     /** The lines that the tree was made from, with the places of clauses that a revision replaced. */
     WrittenLines lines(Map<Span, Span> earlier) {
-        return new WrittenLines(program.lines(), program.parts(), steps, allowances.lines(), earlier);
+        return new WrittenLines(
+                program.lines(),
+                program.titles(),
+                program.parts(),
+                program.terms(),
+                steps,
+                allowances.lines(),
+                earlier);
     }
 
     private Specification noSpecification() {
@@ -91,7 +100,8 @@ final class TreeLowering {
         clauses.all(Clause.ForSpecies.class);
         Standing standing = standing(clauses, located.report());
         clauses.finish();
-        return new Specification(title, revision, standing, allowances.allowances());
+        Side side = located.line().keyword() == Keyword.REQUIREMENT_LINE ? Side.BUYER : Side.HOUSE;
+        return new Specification(title, revision, standing, allowances.allowances(), side, terms());
     }
 
     private static Standing standing(Clauses clauses, FileReport report) {
@@ -175,15 +185,22 @@ final class TreeLowering {
         List<Grade> grades =
                 program.all(Keyword.GRADE_LINE).stream().map(WayLowering::grade).toList();
         Optional<Located> line = program.only(Keyword.CARCASS_LINE);
-        if (line.isEmpty() && isSpecification) {
+        if (line.isEmpty() && isSpecification && !isRequirement()) {
             FileReport main = program.main();
-            Span at = program.all(Keyword.SPECIFICATION_LINE).get(0).line().keywordSpan();
+            Span at = program.titles().get(0).line().keywordSpan();
             main.add(main.finding(MeaningCode.NO_CARCASS, at)
                     .help("Write a line such as: carcass cold, skin off, 20 kg to 24 kg"));
         }
         Predictors predictors = predictors();
         return line.map(located -> CarcassLowering.carcass(located, lowered, grades, predictors))
                 .orElse(new Carcass(Basis.COLD, List.of(), new WeightBand.NotStated(), lowered, grades, predictors));
+    }
+
+    private boolean isRequirement() {
+        return program.titles().stream()
+                .findFirst()
+                .filter(title -> title.line().keyword() == Keyword.REQUIREMENT_LINE)
+                .isPresent();
     }
 
     private Predictors predictors() {
@@ -212,7 +229,7 @@ final class TreeLowering {
         List<Part> parts = new ArrayList<>();
         program.parts().forEach(line -> lowering.part(line, TreePath.ROOT).ifPresent(parts::add));
         if (parts.isEmpty() && isSpecification && !program.hasUnreadable()) {
-            Located specification = program.all(Keyword.SPECIFICATION_LINE).get(0);
+            Located specification = program.titles().get(0);
             specification
                     .report()
                     .add(
@@ -222,12 +239,26 @@ final class TreeLowering {
                                             MeaningCode.NO_CUTS,
                                             specification.line().keywordSpan())
                                     .help(
-                                            "Write what the carcass is divided into, such as: cut leg, two per carcass, 33 % ± 0.9 %"));
+                                            isRequirement()
+                                                    ? "Write what is asked for, such as: cut leg, boneless"
+                                                    : "Write what the carcass is divided into, such as: cut leg, two per carcass, 33 % ± 0.9 %"));
         }
         if (program.hasUnreadable()) {
             doubt.aboutSomethingIn(TreePath.ROOT);
         }
         return parts;
+    }
+
+    private List<Term> terms() {
+        List<Term> terms = new ArrayList<>();
+        for (Located line : program.terms()) {
+            List<Term> read = TermLowering.terms(line);
+            terms.addAll(read);
+            if (read.isEmpty() || line.line().damaged()) {
+                doubt.aboutSomethingIn(TreePath.ROOT);
+            }
+        }
+        return terms;
     }
 
     private List<String> notes() {

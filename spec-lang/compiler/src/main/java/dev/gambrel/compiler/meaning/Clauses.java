@@ -31,6 +31,10 @@ public final class Clauses {
                     "judgement",
                     "common practice",
                     "decimals dropped",
+                    "chilled",
+                    "frozen",
+                    "words rule",
+                    "number rules",
                     "memory")
             .map(TradeName::of)
             .toList();
@@ -85,14 +89,18 @@ public final class Clauses {
     /** Takes the only one of a kind, and reports if there is none, unless it may be among words not understood. */
     public <C extends Clause> Optional<C> required(Class<C> kind, String what, String help) {
         Optional<C> taken = one(kind, what);
-        boolean misspelt = left.stream().anyMatch(clause -> clause instanceof Clause.Words);
-        if (taken.isEmpty() && !line.damaged() && !misspelt) {
+        if (taken.isEmpty() && !line.damaged() && !hasStrayWords()) {
             report.add(report.finding(MeaningCode.MISSING_CLAUSE, line.head())
                     .with("line", line.keyword().word())
                     .with("what", what)
                     .help(help));
         }
         return taken;
+    }
+
+    /** Whether words are left that nobody understood, and that may mean what is missed. */
+    public boolean hasStrayWords() {
+        return left.stream().anyMatch(clause -> clause instanceof Clause.Words);
     }
 
     /** Reports whatever is left. */

@@ -48,6 +48,7 @@ final class AspectSpans {
             case NOTE -> body(line, Keyword.NOTE_LINE).map(Declaration::head).toList();
             case CHOICE -> choices(line);
             case TERM -> TermSpans.of(line);
+            case SUPPLY -> SupplySpans.within(line);
             default -> BenchSpans.candidates(line, aspect);
         };
     }

@@ -85,6 +85,7 @@ public final class Origins {
             case SOURCE -> List.of(citing.declared(located));
             case NAME -> origins(located, AspectSpans.spans(line, Clause.Basis.class), aspect);
             case TITLE, STREAM, NOTE, ALLOWANCE, GRADE, MEASURE, ESTIMATE -> List.of(citing.whole(located, aspect));
+            case SUPPLY -> origins(located, SupplySpans.of(line), aspect);
             default -> origins(located, AspectSpans.candidates(line, aspect), aspect);
         };
     }
@@ -100,6 +101,7 @@ public final class Origins {
                                 whole(located, Keyword.SEPARATE_LINE, aspect))
                         .toList();
             case ESTIMATE -> estimating(located);
+            case SUPPLY -> origins(located, SupplySpans.within(located.line()), aspect);
             case SPECIES, STEP, TITLE, DRESSING -> List.of();
             default -> origins(located, AspectSpans.candidates(located.line(), aspect), aspect);
         };
@@ -135,7 +137,8 @@ public final class Origins {
             case STREAM, LEAN -> lines.all(Keyword.STREAM_LINE);
             case SOURCE -> lines.all(Keyword.SOURCE_LINE);
             case SPECIES -> species.lines();
-            case TITLE -> lines.all(Keyword.SPECIFICATION_LINE);
+            case TITLE -> lines.titles();
+            case SUPPLY -> lines.terms();
             case NOTE -> lines.all(Keyword.NOTE_LINE);
             case STEP -> lines.steps();
             case ALLOWANCE -> lines.allowances();
@@ -187,10 +190,26 @@ public final class Origins {
         if (found.isEmpty()) {
             return tree;
         }
+        if (tree.aspect() == Aspect.SUPPLY) {
+            return supply(tree, found);
+        }
         boolean counted = tree.index() < found.size();
         Located located = found.get(counted ? tree.index() : 0);
         boolean byName = tree.aspect() == Aspect.STREAM || tree.aspect() == Aspect.SOURCE;
         return located(tree, located, byName ? Aspect.NAME : tree.aspect(), 0);
+    }
+
+    /** A line may lay down several terms. */
+    private static Place supply(Place.InTree tree, List<Located> lines) {
+        int before = 0;
+        for (Located located : lines) {
+            List<Span> spans = SupplySpans.of(located.line());
+            if (tree.index() < before + spans.size()) {
+                return new Place.Written(tree, located.report().at(spans.get(tree.index() - before)));
+            }
+            before += spans.size();
+        }
+        return tree;
     }
 
     private static Place located(Place.InTree tree, Located located, Aspect aspect, int index) {

@@ -11,7 +11,9 @@ import java.util.Map;
 /** The lines that a tree was made from; only the compiler can make it. Immutable. */
 public final class WrittenLines {
     private final Map<Keyword, List<Located>> top = new EnumMap<>(Keyword.class);
+    private final List<Located> titles;
     private final List<Located> parts;
+    private final List<Located> terms;
     private final List<Located> steps;
     private final List<Located> allowances;
     private final Map<Span, Span> earlier;
@@ -20,7 +22,9 @@ public final class WrittenLines {
      * Copies the lists.
      *
      * @param top the lines at the top of all files together, by keyword
+     * @param titles those that say what it is called
      * @param parts those that the carcass is divided into
+     * @param terms those that lay down terms for all of it, in the order of the tree
      * @param steps those that became steps between bases, in the order of the tree's steps
      * @param allowances those that allow warnings, in the order of the tree's allowances
      * @param earlier for the place of each clause that a revision wrote the place of the one that it replaced
@@ -28,12 +32,16 @@ public final class WrittenLines {
     @SuppressWarnings("exports")
     public WrittenLines(
             Map<Keyword, List<Located>> top,
+            List<Located> titles,
             List<Located> parts,
+            List<Located> terms,
             List<Located> steps,
             List<Located> allowances,
             Map<Span, Span> earlier) {
         top.forEach((keyword, lines) -> this.top.put(keyword, List.copyOf(lines)));
+        this.titles = List.copyOf(titles);
         this.parts = List.copyOf(parts);
+        this.terms = List.copyOf(terms);
         this.steps = List.copyOf(steps);
         this.allowances = List.copyOf(allowances);
         this.earlier = Map.copyOf(earlier);
@@ -42,6 +50,14 @@ public final class WrittenLines {
     /** The lines of one kind at the top. */
     List<Located> all(Keyword keyword) {
         return top.getOrDefault(keyword, List.of());
+    }
+
+    List<Located> titles() {
+        return titles;
+    }
+
+    List<Located> terms() {
+        return terms;
     }
 
     List<Located> parts() {

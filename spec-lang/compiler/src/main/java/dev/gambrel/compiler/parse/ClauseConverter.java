@@ -1,19 +1,20 @@
 package dev.gambrel.compiler.parse;
 
 import dev.gambrel.compiler.internal.grammar.GambrelParser.*;
-import dev.gambrel.compiler.syntax.Amount;
 import dev.gambrel.compiler.syntax.BenchClause;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.Figure;
 import dev.gambrel.compiler.syntax.Name;
 import dev.gambrel.compiler.syntax.PortionClause;
 import dev.gambrel.compiler.syntax.RevisionClause;
+import dev.gambrel.compiler.syntax.TermClause;
 import dev.gambrel.text.Span;
 import dev.gambrel.tree.BoneState;
 import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.term.Judged;
 import java.util.ArrayList;
 import java.util.List;
 import org.antlr.v4.runtime.tree.ParseTree;
@@ -51,12 +52,43 @@ final class ClauseConverter {
         List<Clause> clauses = new ArrayList<>();
         for (ParseTree child : tail.children == null ? List.<ParseTree>of() : tail.children) {
             if (child instanceof ClauseContext clause && whole.of(clause)) {
-                estimates.clause(clause, offsets.of(clause)).ifPresentOrElse(clauses::add, () -> add(clause, clauses));
+                clause(clause, clauses);
             } else if (child instanceof NameContext name && whole.of(name)) {
                 clauses.add(arrow(name));
             }
         }
         return clauses;
+    }
+
+    /** The clauses of a line that has no other words. */
+    List<Clause> of(TermLineContext line) {
+        List<Clause> clauses = new ArrayList<>();
+        line.clause().stream().filter(whole::of).forEach(clause -> clause(clause, clauses));
+        return clauses;
+    }
+
+    /** What is packed in what. */
+    List<Clause> of(PackLineContext line) {
+        if (!whole.of(line.name())) {
+            return List.of();
+        }
+        Name container = names.name(line.name());
+        Span span = offsets.of(line.getStart(), line.name().getStop());
+        return List.of(
+                line.IN() != null
+                        ? new TermClause.PackedIn(container, span)
+                        : new PortionClause.Packed(number(line), container, span));
+    }
+
+    private static String number(PackLineContext line) {
+        if (line.NUMBER() != null) {
+            return line.NUMBER().getText();
+        }
+        return line.ONE() != null ? "1" : "2";
+    }
+
+    private void clause(ClauseContext clause, List<Clause> clauses) {
+        estimates.clause(clause, offsets.of(clause)).ifPresentOrElse(clauses::add, () -> add(clause, clauses));
     }
 
     private Clause arrow(NameContext context) {
@@ -149,8 +181,6 @@ final class ClauseConverter {
             clauses.add(new Clause.Lean(figures.figure(c.expectation()), judged(c), span));
         } else if (clause instanceof KindClauseContext c) {
             clauses.add(new Clause.Kind(kind(c), span));
-        } else if (clause instanceof BetweenClauseContext c) {
-            clauses.add(between(c, span));
         } else if (clause instanceof ReplacesClauseContext c) {
             clauses.add(new RevisionClause.Replaces(c.NUMBER().getText(), span));
         } else if (clause instanceof InClauseContext c) {
@@ -170,19 +200,11 @@ final class ClauseConverter {
         }
     }
 
-    private Clause between(BetweenClauseContext c, Span span) {
-        Amount low = figures.amount(c.quantity(0));
-        Amount high = figures.amount(c.quantity(1));
-        return c.THICK() != null
-                ? new PortionClause.ThickBetween(low, high, span)
-                : new Clause.Between(low, high, span);
-    }
-
-    private static Stream.Judged judged(LeanClauseContext context) {
+    private static Judged judged(LeanClauseContext context) {
         if (context.VISUAL() != null) {
-            return Stream.Judged.VISUAL;
+            return Judged.VISUAL;
         }
-        return context.CHEMICAL() != null ? Stream.Judged.CHEMICAL : Stream.Judged.NOT_STATED;
+        return context.CHEMICAL() != null ? Judged.CHEMICAL : Judged.NOT_STATED;
     }
 
     private static Stream.Kind kind(KindClauseContext context) {

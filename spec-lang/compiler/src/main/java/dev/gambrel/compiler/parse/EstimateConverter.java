@@ -8,6 +8,7 @@ import dev.gambrel.compiler.internal.grammar.GambrelParser.EstimatedClauseContex
 import dev.gambrel.compiler.internal.grammar.GambrelParser.FigureClauseContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.HeldClauseContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.InClauseContext;
+import dev.gambrel.compiler.internal.grammar.GambrelParser.LimitEndContext;
 import dev.gambrel.compiler.internal.grammar.GambrelParser.SpreadClauseContext;
 import dev.gambrel.compiler.syntax.Clause;
 import dev.gambrel.compiler.syntax.EstimateClause;
@@ -68,9 +69,10 @@ final class EstimateConverter {
     }
 
     private Clause bound(BoundClauseContext context, Span span) {
-        List<Name> when = context.EQUALS() == null
+        LimitEndContext end = context.limitEnd();
+        List<Name> when = end == null || end.EQUALS() == null
                 ? List.of()
-                : context.name().stream().map(names::name).toList();
+                : end.name().stream().map(names::name).toList();
         return new EstimateClause.Bound(context.LEAST() != null, figures.amount(context.quantity()), when, span);
     }
 }

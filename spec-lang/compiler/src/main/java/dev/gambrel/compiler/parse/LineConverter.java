@@ -64,6 +64,10 @@ final class LineConverter {
             return plain(c, whole.of(c.expectation()) ? List.of(clauses.size(c)) : List.of());
         } else if (line instanceof LeaveLineContext c) {
             return plain(c, text(c.STRING()));
+        } else if (line instanceof TermLineContext c) {
+            return new Line(List.of(), clauses.of(c));
+        } else if (line instanceof PackLineContext c) {
+            return new Line(List.of(), clauses.of(c));
         } else if (line instanceof EstimateLineContext c) {
             return plain(c, clauses.estimates().workedOut(c));
         }

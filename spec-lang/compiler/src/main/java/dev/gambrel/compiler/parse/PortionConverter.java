@@ -16,17 +16,20 @@ final class PortionConverter {
     private final NameConverter names;
     private final FigureConverter figures;
     private final Wholeness whole;
+    private final LimitConverter limits;
 
     PortionConverter(NameConverter names, FigureConverter figures, Wholeness whole) {
         this.names = names;
         this.figures = figures;
         this.whole = whole;
+        this.limits = new LimitConverter(names, figures);
     }
 
     /** The clause, or nothing if it is one of another kind. */
     Optional<Clause> clause(ClauseContext clause, Span span) {
-        if (clause instanceof BoundClauseContext c) {
-            return Optional.of(bound(c, span));
+        Optional<Clause> limit = limits.clause(clause, span);
+        if (limit.isPresent()) {
+            return limit;
         } else if (clause instanceof NumberClauseContext c) {
             String number = c.WHOLE() != null
                     ? "1"
@@ -48,14 +51,6 @@ final class PortionConverter {
             return Optional.of(new PortionClause.Direction(names.slice(span), span));
         }
         return finish(clause, span);
-    }
-
-    private Clause bound(BoundClauseContext c, Span span) {
-        boolean least = c.LEAST() != null;
-        Amount amount = figures.amount(c.quantity());
-        return c.FROM() != null
-                ? new PortionClause.BoundFrom(least, amount, names.name(c.name(0)), span)
-                : new PortionClause.Bound(least, amount, c.THICK() != null, span);
     }
 
     private Optional<Clause> finish(ClauseContext clause, Span span) {

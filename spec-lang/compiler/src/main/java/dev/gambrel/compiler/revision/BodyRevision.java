@@ -151,10 +151,14 @@ final class BodyRevision {
 
     /** The number, title and date of a revision are its own; every other line keeps what the revision does not name. */
     private Declaration merged(Declaration before, Declaration change, TreePath path) {
-        if (change.keyword() == Keyword.SPECIFICATION_LINE) {
+        if (change.keyword().isTitle()) {
             return change;
         }
-        boolean lists = change.keyword() == Keyword.CONTAINS_LINE || change.keyword() == Keyword.GRADE_LINE;
+        boolean lists =
+                switch (change.keyword()) {
+                    case CONTAINS_LINE, GRADE_LINE, CLAIM_LINE, LABEL_LINE -> true;
+                    default -> false;
+                };
         List<Name> names = lists ? change.names() : before.names();
         List<Statement> body = change.body().isEmpty()
                 ? before.body()

@@ -5,6 +5,7 @@ import dev.gambrel.compiler.syntax.EstimateClause;
 import dev.gambrel.compiler.syntax.Name;
 import dev.gambrel.compiler.syntax.PortionClause;
 import dev.gambrel.compiler.syntax.RevisionClause;
+import dev.gambrel.compiler.syntax.TermClause;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
 import java.util.ArrayList;
@@ -75,6 +76,8 @@ final class ClauseSlots {
             return SHARE_OF_CUT_ABOVE;
         } else if (clause instanceof PortionClause portion) {
             return slot(portion);
+        } else if (clause instanceof TermClause.PackedIn) {
+            return new Slot(PortionClause.Packed.class, "");
         } else if (clause instanceof EstimateClause estimate) {
             return new Slot(clause.getClass(), which(estimate));
         }

@@ -5,6 +5,7 @@ import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.text.TradeName;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * By what a line of a revision finds the line that it changes: its keyword with its name or, of a line that has none,
@@ -14,8 +15,10 @@ import java.util.Locale;
  * @param which the folded name, bases or region; empty for a line of which there is one
  */
 record LineKey(Keyword keyword, String which) {
+    private static final Set<Keyword> LISTS = Set.of(Keyword.CONTAINS_LINE, Keyword.CLAIM_LINE, Keyword.LABEL_LINE);
+
     static LineKey of(Declaration line) {
-        boolean named = !line.names().isEmpty() && line.keyword() != Keyword.CONTAINS_LINE;
+        boolean named = !line.names().isEmpty() && !LISTS.contains(line.keyword());
         return new LineKey(line.keyword(), named ? name(line).key() : otherwise(line));
     }
 

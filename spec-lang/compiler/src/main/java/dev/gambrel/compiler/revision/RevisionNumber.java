@@ -3,7 +3,6 @@ package dev.gambrel.compiler.revision;
 import dev.gambrel.compiler.code.RevisionCode;
 import dev.gambrel.compiler.parse.FileReport;
 import dev.gambrel.compiler.syntax.Clause;
-import dev.gambrel.compiler.syntax.Keyword;
 import dev.gambrel.compiler.syntax.RevisionClause;
 import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
@@ -64,7 +63,7 @@ final class RevisionNumber {
         return lines.stream()
                 .filter(statement -> statement instanceof Declaration)
                 .map(Declaration.class::cast)
-                .filter(line -> line.keyword() == Keyword.SPECIFICATION_LINE)
+                .filter(line -> line.keyword().isTitle())
                 .findFirst();
     }
 

@@ -6,6 +6,7 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.anatomy.PieceCount;
+import dev.gambrel.tree.term.Judged;
 import java.util.List;
 
 /** Something that a line says besides its name. */
@@ -68,7 +69,7 @@ public sealed interface Clause {
      * @param judged how it is found
      * @param span the place
      */
-    record Lean(Figure figure, Stream.Judged judged, Span span) implements Clause {}
+    record Lean(Figure figure, Judged judged, Span span) implements Clause {}
 
     /**
      * What becomes of a stream.

@@ -25,6 +25,8 @@ public enum Keyword {
     SOURCE_LINE("source", "source NAME, published \"where it is printed\"", FILE),
     /** Title, revision and species. */
     SPECIFICATION_LINE("specification", "specification \"TITLE\" revision 1 for SPECIES", FILE),
+    /** Title and revision of what a buyer asks, and the species. */
+    REQUIREMENT_LINE("requirement", "requirement \"TITLE\" revision 1 for SPECIES", FILE),
     /** The carcass that the shares hold for. */
     CARCASS_LINE("carcass", "carcass cold, skin off, 20 kg to 24 kg", FILE),
     /** What is lost between two weighings. */
@@ -81,6 +83,24 @@ public enum Keyword {
     MEASURE_LINE("measure", "measure NAME, in mm, \"where it is taken\", 5 mm to 40 mm", FILE),
     /** An estimate by equation. */
     ESTIMATE_LINE("estimate", "estimate NAME = 71.5 % - 0.84 % per mm × back fat, source NAME", FILE),
+    /** What a piece weighs. */
+    WEIGHT_LINE("weight", "weight between 600 g and 800 g, at most 1 in 20 outside", CUT),
+    /** How thick a piece is. */
+    THICKNESS_LINE("thickness", "thickness at least 20 mm", CUT),
+    /** How lean the meat is. */
+    LEAN_LINE("lean", "lean at least 95 % visual", CUT),
+    /** How it is kept. */
+    KEEP_LINE("keep", "keep chilled, at most 3 °C at the centre", FILE, CUT),
+    /** How long it is aged. */
+    AGE_LINE("age", "age at least 7 days from kill, on the bone", FILE, CUT),
+    /** How long it still keeps. */
+    LIFE_LINE("life", "life at least 14 days", FILE, CUT),
+    /** What it is packed in. */
+    PACK_LINE("pack", "pack two to a vacuum bag", FILE, CUT),
+    /** What is claimed of it. */
+    CLAIM_LINE("claim", "claim NAME, NAME", FILE, CUT),
+    /** What its label tells. */
+    LABEL_LINE("label", "label NAME, NAME", FILE, CUT),
     /** A published share of a piece. */
     PUBLISHED_LINE("published", "published 32 % of carcass, source NAME", PIECE);
 
@@ -132,6 +152,35 @@ public enum Keyword {
             case CUT_LINE, WORKED_LINE, SPECIES_LINE, PIECE_LINE, ADD_LINE -> true;
             default -> false;
         };
+    }
+
+    /**
+     * Whether such a line lays down terms of supply.
+     *
+     * @return true for weight, thickness, lean, keep, age, life, pack, claim and label
+     */
+    public boolean isOfSupply() {
+        return switch (this) {
+            case WEIGHT_LINE,
+                    THICKNESS_LINE,
+                    LEAN_LINE,
+                    KEEP_LINE,
+                    AGE_LINE,
+                    LIFE_LINE,
+                    PACK_LINE,
+                    CLAIM_LINE,
+                    LABEL_LINE -> true;
+            default -> false;
+        };
+    }
+
+    /**
+     * Whether such a line says what the whole is called.
+     *
+     * @return true for a specification and a requirement
+     */
+    public boolean isTitle() {
+        return this == SPECIFICATION_LINE || this == REQUIREMENT_LINE;
     }
 
     /**

@@ -132,7 +132,8 @@ public final class PieceNames implements Rule {
     /** Told once, at the uppermost pair: what lies below it follows. */
     private static void checkSaid(
             Site site, PieceIndex.Known piece, Inspection inspection, Consumer<Diagnostic> found) {
-        boolean unsaid = isPair(piece)
+        boolean unsaid = !inspection.tree().isRequirement()
+                && isPair(piece)
                 && site.cut().pieces() == PieceCount.NOT_STATED
                 && site.above().upward().stream().noneMatch(PieceNames::settlesCount);
         if (unsaid) {

@@ -41,7 +41,7 @@ simpleStatement
     | REVISES STRING                                   # revisesLine
     | OMIT name tail                                   # omitLine
     | SOURCE name tail                                 # sourceLine
-    | SPECIFICATION STRING REVISION NUMBER FOR name tail # specificationLine
+    | (SPECIFICATION | REQUIREMENT) STRING REVISION NUMBER FOR name tail # specificationLine
     | CARCASS basis tail                               # carcassLine
     | FROM basis TO basis tail                         # fromLine
     | STREAM name tail                                 # streamLine
@@ -66,14 +66,18 @@ simpleStatement
     | VERTEBRAE WORD count tail                        # vertebraeLine
     | MEASURE name tail                                # measureLine
     | ESTIMATE name EQUALS NEWLINE* expression tail    # estimateLine
+    | (WEIGHT | THICKNESS | LEAN | KEEP | AGE | LIFE) clause (COMMA NEWLINE* clause)* # termLine
+    | PACK (IN name | (ONE | TWO | NUMBER) TO name)    # packLine
+    | (CLAIM | LABEL) name (COMMA NEWLINE* name)*      # claimLine
     | PUBLISHED figure tail                            # publishedLine
     ;
 
 unknownStatement
     : ~(
-        LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | CARCASS | FROM | STREAM | GRADE | CUT | WORKED
+        LANGUAGE | USE | REVISES | ADD | OMIT | SOURCE | SPECIFICATION | REQUIREMENT | CARCASS | FROM | STREAM | GRADE | CUT | WORKED
         | BONE | MUSCLE | GLAND | TRIM | REMOVE | SQUARE | LOSS | REST | PORTION | SEPARATE | SCORE | LEAVE | REFERENCE
-        | NOTE | CONTAINS | ALLOW | SPECIES | RIBS | VERTEBRAE | PIECE | MEASURE | ESTIMATE | PUBLISHED | NEWLINE | LBRACE | RBRACE
+        | NOTE | CONTAINS | ALLOW | SPECIES | RIBS | VERTEBRAE | PIECE | MEASURE | ESTIMATE | WEIGHT | THICKNESS | LEAN | KEEP
+        | AGE | LIFE | PACK | CLAIM | LABEL | PUBLISHED | NEWLINE | LBRACE | RBRACE
     ) (~(NEWLINE | LBRACE | RBRACE))*
     ;
 
@@ -93,8 +97,9 @@ clause
     | (SALEABLE | BY_PRODUCT | WASTE)                                    # kindClause
     | ALSO name (LPAREN name (COMMA name)* RPAREN)?                      # alsoClause
     | REMAINDER ARROW name                                               # remainderClause
-    | BETWEEN quantity AND quantity THICK?                               # betweenClause
-    | AT (LEAST | MOST) quantity (THICK | FROM name | FOR name EQUALS name)? # boundClause
+    | BETWEEN quantity AND quantity limitEnd?                            # betweenClause
+    | AT (LEAST | MOST) quantity limitEnd?                               # boundClause
+    | EXACTLY quantity limitEnd?                                         # exactlyClause
     | (INTO NUMBER | WHOLE | HALVED)                                     # numberClause
     | (WEIGHT | THICKNESS) RULES                                         # precedenceClause
     | SMALLEST quantity                                                  # smallestClause
@@ -125,8 +130,11 @@ clause
     | ESTIMATED BY name                                                  # estimatedClause
     | AS name                                                            # asClause
     | WHEN condition                                                     # whenClause
-    | (WORD | OVER | UNDER) name?                                        # wordsClause
+    | (WORD | OVER | UNDER | ON) name?                                   # wordsClause
     ;
+
+// What is limited, from when it counts, where it is taken, or that so many may be outside
+limitEnd: THICK | VISUAL | CHEMICAL | OUTSIDE | FROM name | AT name | FOR name EQUALS name;
 
 // When a cut is worked in a way
 condition: subject IS (weightLimit (AND weightLimit)? | gradeValue (TO gradeValue | (OR gradeValue)*));
