@@ -80,7 +80,7 @@ public final class MeatCodes {
                 findings.add(
                         at(ReferenceCode.NOT_A_DIGIT, i + 1, i + 1)
                                 .with("position", i + 1)
-                                .with("written", c)
+                                .with("written", Character.toString(written.codePointAt(i)))
                                 .help(
                                         Character.isDigit(c)
                                                 ? "Write the digit with the plain digits 0 to 9; this one is of another script."
@@ -94,7 +94,7 @@ public final class MeatCodes {
             if (written.charAt(position - 1) != '0') {
                 findings.add(at(ReferenceCode.UNUSED_DIGIT, position, position)
                         .with("position", position)
-                        .with("digit", written.charAt(position - 1))
+                        .with("digit", written.substring(position - 1, position))
                         .help("Positions 7, 8 and 13 are 0 in every code; look whether a digit is missing before it."));
             }
         }

@@ -39,8 +39,10 @@ public final class NumberVerb implements Verb {
     /** The word for it. */
     public static final String NAME = "number";
 
-    private static final String GS1 = "gs1";
+    private static final String LABEL = "GS1";
+    private static final String TRADE_ITEM = "GTIN";
     private static final int LONGEST_FIGURE = 12;
+    private static final Pattern SCANNED = Pattern.compile("00[0-9]{18}|0[12][0-9]{14}(?=[^ ])");
     private static final Pattern WEIGHT = Pattern.compile("([0-9]+(?:\\.[0-9]+)?|\\.[0-9]+) *(\\p{L}+)");
 
     @Override
@@ -104,8 +106,9 @@ public final class NumberVerb implements Verb {
         if (scheme.isPresent()) {
             return item(scheme.get(), words, parsed);
         }
-        boolean isLabel = words.get(0).equalsIgnoreCase(GS1);
-        String written = words.stream().skip(isLabel ? 1 : 0).collect(Collectors.joining(" "));
+        boolean isLabel = words.get(0).equalsIgnoreCase(LABEL);
+        boolean isTradeItem = words.get(0).equalsIgnoreCase(TRADE_ITEM);
+        String written = words.stream().skip(isLabel || isTradeItem ? 1 : 0).collect(Collectors.joining(" "));
         refuse(parsed, "--weight", "--range", "--edition");
         if (written.isEmpty()) {
             throw new WrongUsage("Write the number, such as: gambrel number 10164300153201040050");
@@ -116,13 +119,17 @@ public final class NumberVerb implements Verb {
             return Answer.of(ElementStrings.read(text), label -> LabelReport.of(label, year));
         }
         refuse(parsed, "--year");
-        return written.matches("[0-9]{8}|[0-9]{12,14}")
+        return isTradeItem || written.matches("[0-9]{8}|[0-9]{12,14}")
                 ? Answer.of(Gtin.read(text), LabelReport::of)
                 : Answer.of(MeatCodes.decode(text), MeatCodeReport::of);
     }
 
+    /** No species has the digits 00, 01 or 02, so such a number is the beginning of what a scanner read. */
     private static boolean isElementString(String written) {
-        return written.startsWith("(") || written.startsWith("]") || written.indexOf(ElementString.SEPARATOR) >= 0;
+        return SCANNED.matcher(written).lookingAt()
+                || written.startsWith("(")
+                || written.startsWith("]")
+                || written.indexOf(ElementString.SEPARATOR) >= 0;
     }
 
     private static void refuse(ParseResult parsed, String... options) {

@@ -10,6 +10,7 @@ import dev.gambrel.references.ranges.RangeTable;
 import dev.gambrel.references.source.Citation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What the number of an item means, its weight ranges, and in which of them a piece lies. */
@@ -48,7 +49,11 @@ public final class ItemReport {
     }
 
     static String words(Item item) {
-        return item.name() + ", " + item.bone().words();
+        boolean isSaid = item.name()
+                .toLowerCase(Locale.ROOT)
+                .replace('-', ' ')
+                .contains(item.bone().words());
+        return isSaid ? item.name() : item.name() + ", " + item.bone().words();
     }
 
     private void item(Item item) {

@@ -71,6 +71,7 @@ public final class LabelReport {
                         .forEach(row ->
                                 rows.add(new Row("  " + row.position(), row.what(), row.value(), row.meaning())));
                 sources.addAll(meat.sources());
+                notes.addAll(meat.notes());
             });
         }
     }

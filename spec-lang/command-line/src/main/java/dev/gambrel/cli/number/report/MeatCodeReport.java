@@ -5,6 +5,7 @@ import dev.gambrel.references.item.Item;
 import dev.gambrel.references.item.Meaning;
 import dev.gambrel.references.source.Citation;
 import dev.gambrel.references.unece.Entry;
+import dev.gambrel.references.unece.FatThickness;
 import dev.gambrel.references.unece.Field;
 import dev.gambrel.references.unece.MeatCode;
 import java.util.ArrayList;
@@ -44,7 +45,11 @@ public final class MeatCodeReport {
                     words(code.entry(field))));
         }
         rows.sort(Comparator.comparingInt(row -> Integer.parseInt(row.position().split("-")[0])));
-        return new NumberReport("UNECE meat code", code.encode(), rows, List.of(), sources, "");
+        List<String> notes = code.value(FatThickness.class, Field.FAT)
+                .flatMap(FatThickness::limit)
+                .map(limit -> List.of("That " + limit + " of fat is a limit at any point is from memory."))
+                .orElse(List.of());
+        return new NumberReport("UNECE meat code", code.encode(), rows, notes, sources, "");
     }
 
     private String words(Entry entry) {
