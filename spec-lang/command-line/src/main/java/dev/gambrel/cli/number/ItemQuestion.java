@@ -22,7 +22,9 @@ import java.util.stream.Collectors;
 /** What is asked of the number of an item, and the answer. */
 final class ItemQuestion {
     private final Reference reference;
-    private final Optional<Quantity> weight;
+    /** One, or none if that is not asked. */
+    private final List<Quantity> pieces;
+
     private final String range;
     private final Place place;
     private final List<Diagnostic> findings = new ArrayList<>();
@@ -30,7 +32,7 @@ final class ItemQuestion {
     /** An empty range asks for none. */
     ItemQuestion(Reference reference, Optional<Quantity> weight, String range) {
         this.reference = reference;
-        this.weight = weight;
+        this.pieces = weight.stream().toList();
         this.range = range;
         SourceText text = new SourceText("number", reference.number());
         this.place = new Place.InText(text, new Span(0, reference.number().length()));
@@ -42,7 +44,7 @@ final class ItemQuestion {
             return new Answer(List.of(), findings);
         }
         List<RangeTable> tables = PublishedRanges.of(reference);
-        if (tables.isEmpty() && (weight.isPresent() || !range.isEmpty())) {
+        if (tables.isEmpty() && (!pieces.isEmpty() || !range.isEmpty())) {
             findings.add(of(ReferenceCode.NO_RANGES_HELD)
                     .with("scheme", reference.scheme().word())
                     .with("number", reference.number())
@@ -55,7 +57,7 @@ final class ItemQuestion {
         if (!tables.isEmpty()) {
             ranges(tables);
         }
-        return new Answer(List.of(ItemReport.of(reference, items, tables, weight)), findings);
+        return new Answer(List.of(ItemReport.of(reference, items, tables, pieces)), findings);
     }
 
     private List<Item> items() {
@@ -102,7 +104,7 @@ final class ItemQuestion {
                     .help("It has " + names(tables.get(0)) + "."));
             return;
         }
-        weight.ifPresent(piece -> piece(tables, piece));
+        pieces.forEach(piece -> piece(tables, piece));
     }
 
     private void piece(List<RangeTable> tables, Quantity piece) {

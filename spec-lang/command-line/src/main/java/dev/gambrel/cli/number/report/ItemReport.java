@@ -11,7 +11,6 @@ import dev.gambrel.references.source.Citation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** What the number of an item means, its weight ranges, and in which of them a piece lies. */
 public final class ItemReport {
@@ -30,15 +29,15 @@ public final class ItemReport {
      * @param reference the number
      * @param items what it means, one for each edition or animal
      * @param tables its weight ranges, one for each edition
-     * @param piece what a piece weighs, if that is asked
+     * @param pieces what pieces weigh, where that is asked
      * @return a row for each meaning, each range and each place of the piece
      */
     public static NumberReport of(
-            Reference reference, List<Item> items, List<RangeTable> tables, Optional<Quantity> piece) {
+            Reference reference, List<Item> items, List<RangeTable> tables, List<Quantity> pieces) {
         ItemReport report = new ItemReport();
         items.forEach(report::item);
         tables.forEach(report::ranges);
-        piece.ifPresent(weight -> tables.forEach(table -> report.piece(table, weight)));
+        pieces.forEach(weight -> tables.forEach(table -> report.piece(table, weight)));
         return new NumberReport(
                 "published number",
                 reference.toString(),

@@ -27,12 +27,14 @@ public final class LabelReport {
             "edition not known",
             Certainty.FROM_MEMORY);
 
-    private final OptionalInt reading;
+    private static final int NOT_SAID = 0;
+
+    private final int reading;
     private final List<Row> rows = new ArrayList<>();
     private final List<Citation> sources = new ArrayList<>(List.of(DICTIONARY));
     private final List<String> notes = new ArrayList<>();
 
-    private LabelReport(OptionalInt reading) {
+    private LabelReport(int reading) {
         this.reading = reading;
     }
 
@@ -44,7 +46,7 @@ public final class LabelReport {
      * @return a row for each element, and for each field of a meat code
      */
     public static NumberReport of(ElementString label, OptionalInt reading) {
-        LabelReport report = new LabelReport(reading);
+        LabelReport report = new LabelReport(reading.orElse(NOT_SAID));
         label.elements().forEach(report::element);
         return new NumberReport(
                 "GS1 element string", label.bracketed(), report.rows, report.notes, report.sources, CAUTION);
@@ -101,11 +103,11 @@ public final class LabelReport {
 
     private String date(Gs1Date date) {
         sources.add(DATES);
-        if (reading.isEmpty()) {
+        if (reading == NOT_SAID) {
             notes.add("The century of a date follows from the year in which it is read: give --year to have it told.");
             return date.toString();
         }
-        String day = date.in(reading.getAsInt()).map(Object::toString).orElse("29 February of a year that has none");
+        String day = date.in(reading).map(Object::toString).orElse("29 February of a year that has none");
         return day + (date.isMonth() ? ", the last day of the month since none is given" : "");
     }
 
