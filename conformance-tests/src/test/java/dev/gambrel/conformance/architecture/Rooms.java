@@ -11,6 +11,7 @@ final class Rooms {
     static final String[] SHARED = {
         "dev.gambrel.text..", "dev.gambrel.quantity..", "dev.gambrel.diagnostic..", "dev.gambrel.limits.."
     };
+    static final String REFERENCES = "dev.gambrel.references..";
     static final String TREE = "dev.gambrel.tree..";
     static final String JSON = "dev.gambrel.json..";
     static final String YIELDS = "dev.gambrel.yields..";
@@ -26,7 +27,7 @@ final class Rooms {
     static final String INTERNAL = "dev.gambrel.compiler.internal..";
 
     /** Values and maths that another program holds on to. */
-    static final String[] VALUES = {SHARED[0], SHARED[1], SHARED[2], SHARED[3], TREE, YIELDS, BLENDS};
+    static final String[] VALUES = {SHARED[0], SHARED[1], SHARED[2], SHARED[3], REFERENCES, TREE, YIELDS, BLENDS};
 
     private Rooms() {}
 

@@ -14,6 +14,7 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.json.JsonCode;
+import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.packs.PackCode;
@@ -57,7 +58,8 @@ class EveryCodeHasACaseTest {
                 || code instanceof FormatCode
                 || code instanceof MeasurementCode
                 || code instanceof BlendCode
-                || code instanceof PackCode;
+                || code instanceof PackCode
+                || code instanceof ReferenceCode;
     }
 
     private static Stream<List<Diagnostic>> cases(Path temporary) {

@@ -12,6 +12,7 @@ import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
@@ -49,7 +50,8 @@ class ExplainPagesTest {
                 || code instanceof FormatCode
                 || code instanceof MeasurementCode
                 || code instanceof BlendCode
-                || code instanceof PackCode;
+                || code instanceof PackCode
+                || code instanceof ReferenceCode;
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import dev.gambrel.cli.check.CheckVerb;
 import dev.gambrel.cli.estimate.EstimateVerb;
 import dev.gambrel.cli.explain.ExplainVerb;
 import dev.gambrel.cli.format.FormatVerb;
+import dev.gambrel.cli.number.NumberVerb;
 import dev.gambrel.cli.origin.OriginVerb;
 import dev.gambrel.cli.packs.PacksVerb;
 import dev.gambrel.cli.tree.TreeVerb;
@@ -33,6 +34,7 @@ final class Verbs {
             case CarcassesVerb.NAME -> Optional.of(new CarcassesVerb());
             case BlendVerb.NAME -> Optional.of(new BlendVerb());
             case PacksVerb.NAME -> Optional.of(new PacksVerb());
+            case NumberVerb.NAME -> Optional.of(new NumberVerb());
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
@@ -51,6 +53,7 @@ final class Verbs {
                 CarcassesVerb.NAME,
                 BlendVerb.NAME,
                 PacksVerb.NAME,
+                NumberVerb.NAME,
                 TreeVerb.NAME,
                 OriginVerb.NAME,
                 FormatVerb.NAME,

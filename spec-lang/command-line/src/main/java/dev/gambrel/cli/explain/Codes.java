@@ -10,6 +10,7 @@ import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
+import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.ChoiceCode;
@@ -53,7 +54,8 @@ public final class Codes {
                         WorkingCode.values(),
                         MeasurementCode.values(),
                         BlendCode.values(),
-                        PackCode.values())
+                        PackCode.values(),
+                        ReferenceCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

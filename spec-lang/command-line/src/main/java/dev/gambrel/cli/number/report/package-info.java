@@ -1,0 +1,2 @@
+/** The meaning of a number in rows, before it is text or JSON. */
+package dev.gambrel.cli.number.report;
