@@ -12,13 +12,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a carcass gives by both: the lines that differ as printed, and all outcomes.
+ * What a carcass gives by both: the lines that differ as printed, and each outcome that there is.
  *
  * @param unit the unit of weights
  * @param decimals their places after the point
  */
 record WeightLines(Unit unit, int decimals) {
     private static final int PLACES_OF_NUMBERS = 1;
+    private static final Amount NOTHING = new Amount.Of(0);
     private static final String NOTES = """
             Each figure is rounded by itself, and the difference is that of the two as printed; lines that print the same are left
             out. A kilogram that is portioned is counted with its cut. Figures are estimates from the shares in the
@@ -37,7 +38,9 @@ record WeightLines(Unit unit, int decimals) {
         List<Row> rows = new ArrayList<>(List.of(new Row(unit.symbol(), "before", "after", "difference")));
         lines.products().forEach(line -> add("", line, factor, decimals, rows));
         lines.streams().forEach(line -> add("stream ", line, factor, decimals, rows));
-        lines.outcomes().forEach(line -> rows.add(row("all " + line.name(), line, factor, decimals)));
+        lines.outcomes().stream()
+                .filter(line -> !line.before().equals(NOTHING) || !line.after().equals(NOTHING))
+                .forEach(line -> rows.add(row("all " + line.name(), line, factor, decimals)));
         print(rows, out);
         List<Row> numbers =
                 new ArrayList<>(List.of(new Row("portions from all pieces", "before", "after", "difference")));
