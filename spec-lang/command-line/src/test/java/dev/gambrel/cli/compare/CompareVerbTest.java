@@ -52,7 +52,7 @@ class CompareVerbTest {
                     is  34.0 % ± 0.9 %  [new.cuts, line 7]
                     rest makes up for it
                 """), run.out());
-        assertTrue(run.out().contains("leg               7.26   7.48       +0.22"), run.out());
+        assertTrue(run.out().contains("leg             7.26   7.48       +0.22"), run.out());
     }
 
     @Test
