@@ -11,23 +11,26 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Parts that only go elsewhere because their stream was replaced by another.
+ * Parts that only go elsewhere because their stream was replaced by another: all of the one go to the other, and no others do.
  *
  * @param others the changes without those
- * @param renamed for the name of a stream that is gone, the new one that all of its parts go to
+ * @param renamed for the name of a stream that is gone, the new one that its parts, and they alone, go to
  */
 record StreamRoutes(List<Change> others, Map<TradeName, Stated> renamed) {
     static StreamRoutes of(Walk walk) {
         Map<TradeName, Stated> gone = streams(walk.gone());
         Map<TradeName, Stated> appeared = streams(walk.appeared());
-        Map<TradeName, Set<TradeName>> wentOver = new HashMap<>();
+        Map<TradeName, Set<TradeName>> wentTo = new HashMap<>();
+        Map<TradeName, Set<TradeName>> cameFrom = new HashMap<>();
         for (Walk.Route route : walk.routes()) {
-            wentOver.computeIfAbsent(route.from(), from -> new HashSet<>()).add(route.to());
+            wentTo.computeIfAbsent(route.from(), from -> new HashSet<>()).add(route.to());
+            cameFrom.computeIfAbsent(route.to(), to -> new HashSet<>()).add(route.from());
         }
         Map<TradeName, Stated> renamed = new HashMap<>();
-        wentOver.forEach((from, to) -> {
+        wentTo.forEach((from, to) -> {
             TradeName only = to.iterator().next();
-            if (to.size() == 1 && gone.containsKey(from) && appeared.containsKey(only)) {
+            boolean alone = to.size() == 1 && cameFrom.get(only).size() == 1;
+            if (alone && gone.containsKey(from) && appeared.containsKey(only)) {
                 renamed.put(from, appeared.get(only));
             }
         });
