@@ -35,7 +35,7 @@ record CompareText(ComparisonReport report, Unit unit, int decimals, boolean all
         for (Effect effect : Effect.values()) {
             effect(effect, report.comparison().changes(effect), out);
         }
-        report.comparison().renames().forEach(rename -> rename(rename, out));
+        renames(report.comparison().renames(), out);
         weights(out);
         return out.toString();
     }
@@ -60,12 +60,20 @@ record CompareText(ComparisonReport report, Unit unit, int decimals, boolean all
             return;
         }
         out.append(effect.words()).append(": ").append(effect.meaning()).append('\n');
-        int shown = all ? changes.size() : Math.min(changes.size(), Limits.DEFAULT.shown());
+        int shown = shown(changes);
         changes.subList(0, shown).forEach(change -> change(change, out));
-        if (shown < changes.size()) {
-            out.append("  and ").append(changes.size() - shown).append(" more; --all shows them\n");
-        }
+        more(changes.size() - shown, out);
         out.append('\n');
+    }
+
+    private int shown(List<?> found) {
+        return all ? found.size() : Math.min(found.size(), Limits.DEFAULT.shown());
+    }
+
+    private static void more(int left, StringBuilder out) {
+        if (left > 0) {
+            out.append("  and ").append(left).append(" more; --all shows them\n");
+        }
     }
 
     private void change(Change change, StringBuilder out) {
@@ -105,10 +113,16 @@ record CompareText(ComparisonReport report, Unit unit, int decimals, boolean all
                 : Visible.text(file.name());
     }
 
+    private void renames(List<PossibleRename> renames, StringBuilder out) {
+        int shown = shown(renames);
+        renames.subList(0, shown).forEach(rename -> rename(rename, out));
+        more(renames.size() - shown, out);
+        out.append(renames.isEmpty() ? "" : "\n");
+    }
+
     private static void rename(PossibleRename rename, StringBuilder out) {
-        out.append(Visible.text("Renamed? " + rename.was() + " is gone and " + rename.is() + " is new, and "
-                        + rename.because() + "."))
-                .append("\n\n");
+        String asked = "Renamed? " + rename.was() + " is gone and " + rename.is() + " is new, and " + rename.because();
+        out.append(Visible.text(asked)).append(".\n");
     }
 
     private void weights(StringBuilder out) {

@@ -146,6 +146,26 @@ class CompareVerbTest {
     }
 
     @Test
+    void a_cut_under_another_name_is_asked_about() {
+        Run run = against("cut leg 33.0 %", "cut haunch 33.0 %");
+        assertTrue(
+                run.out()
+                        .contains("Renamed? leg is gone and haunch is new, and both are the same share of what they are"
+                                + " cut from.\n"),
+                run.out());
+    }
+
+    @Test
+    void of_very_many_differences_the_first_are_shown_and_the_others_counted() {
+        StringBuilder notes = new StringBuilder();
+        for (int i = 0; i < 60; i++) {
+            notes.append("note \"words ").append(i).append("\"\n");
+        }
+        assertTrue(against("rest -> mince", notes + "rest -> mince").out().contains("  and 10 more; --all shows them\n"));
+        assertFalse(against("rest -> mince", notes + "rest -> mince", "--all").out().contains("--all shows them"));
+    }
+
+    @Test
     void the_cautions_are_printed() {
         assertTrue(against("33.0 %", "34.0 %").out().contains("glove and gauntlet"));
     }
