@@ -5,6 +5,7 @@ module dev.gambrel.yields {
 
     exports dev.gambrel.yields;
     exports dev.gambrel.yields.batch;
+    exports dev.gambrel.yields.comparison;
     exports dev.gambrel.yields.composition;
     exports dev.gambrel.yields.conformance;
     exports dev.gambrel.yields.conformance.clause;

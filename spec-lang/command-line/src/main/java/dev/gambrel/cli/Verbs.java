@@ -4,6 +4,7 @@ import dev.gambrel.cli.blend.BlendVerb;
 import dev.gambrel.cli.carcasses.CarcassesVerb;
 import dev.gambrel.cli.catalogue.CatalogueVerb;
 import dev.gambrel.cli.check.CheckVerb;
+import dev.gambrel.cli.compare.CompareVerb;
 import dev.gambrel.cli.estimate.EstimateVerb;
 import dev.gambrel.cli.explain.ExplainVerb;
 import dev.gambrel.cli.format.FormatVerb;
@@ -38,6 +39,7 @@ final class Verbs {
             case TreeVerb.NAME -> Optional.of(new TreeVerb());
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
+            case CompareVerb.NAME -> Optional.of(new CompareVerb());
             case FormatVerb.NAME -> Optional.of(new FormatVerb());
             case ExplainVerb.NAME -> Optional.of(new ExplainVerb());
             case CompletionVerb.NAME -> Optional.of(new CompletionVerb());
@@ -56,6 +58,7 @@ final class Verbs {
                 NumberVerb.NAME,
                 TreeVerb.NAME,
                 OriginVerb.NAME,
+                CompareVerb.NAME,
                 FormatVerb.NAME,
                 CatalogueVerb.NAME,
                 ExplainVerb.NAME,
