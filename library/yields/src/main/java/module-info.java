@@ -14,6 +14,8 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.packs.rule;
     exports dev.gambrel.yields.plan;
     exports dev.gambrel.yields.portions;
+    exports dev.gambrel.yields.reconciliation;
+    exports dev.gambrel.yields.reconciliation.error;
     exports dev.gambrel.yields.table;
     exports dev.gambrel.yields.working;
 }
