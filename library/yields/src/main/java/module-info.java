@@ -6,6 +6,7 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields;
     exports dev.gambrel.yields.batch;
     exports dev.gambrel.yields.composition;
+    exports dev.gambrel.yields.cuttingtest;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;
     exports dev.gambrel.yields.lean;
@@ -16,6 +17,7 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.portions;
     exports dev.gambrel.yields.reconciliation;
     exports dev.gambrel.yields.reconciliation.error;
+    exports dev.gambrel.yields.reconciliation.pattern;
     exports dev.gambrel.yields.table;
     exports dev.gambrel.yields.working;
 }

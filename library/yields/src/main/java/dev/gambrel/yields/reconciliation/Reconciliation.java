@@ -24,11 +24,13 @@ import java.util.stream.IntStream;
 public final class Reconciliation {
     private final MassTree tree;
     private final Readings readings;
+    private final List<Integer> released;
     private final TreeBalance balance;
 
-    private Reconciliation(MassTree tree, Readings readings, TreeBalance balance) {
+    private Reconciliation(MassTree tree, Readings readings, List<Integer> released, TreeBalance balance) {
         this.tree = tree;
         this.readings = readings;
+        this.released = List.copyOf(released);
         this.balance = balance;
     }
 
@@ -57,7 +59,7 @@ public final class Reconciliation {
         TreeBalance balance = new TreeBalance(tree);
         released.forEach(balance::release);
         readings.solveWith(balance);
-        return new Reconciliation(tree, readings, balance);
+        return new Reconciliation(tree, readings, released, balance);
     }
 
     /**
@@ -79,6 +81,15 @@ public final class Reconciliation {
     }
 
     /**
+     * The cuts that need not balance.
+     *
+     * @return usually none
+     */
+    public List<Integer> released() {
+        return released;
+    }
+
+    /**
      * What is known of the weight of a node.
      *
      * @param node of the tree
@@ -89,7 +100,7 @@ public final class Reconciliation {
             return new Reconciled.Weight(Estimate.of(balance.weight(node), balance.variance(node)));
         }
         int cut = tree.above(node);
-        return node > 0 && balance.isKnown(cut) && !isReleased(cut)
+        return node > 0 && balance.isKnown(cut) && !released.contains(cut)
                 ? new Reconciled.OnlyTogether(cut, openParts(cut), openSum(cut))
                 : new Reconciled.NotKnown();
     }
@@ -100,10 +111,6 @@ public final class Reconciliation {
 
     private List<Integer> openParts(int cut) {
         return tree.parts(cut).filter(balance::isOpenBelow).boxed().toList();
-    }
-
-    private boolean isReleased(int cut) {
-        return openParts(cut).size() != balance.openParts(cut);
     }
 
     /**

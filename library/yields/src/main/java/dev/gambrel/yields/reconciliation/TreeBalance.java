@@ -252,16 +252,6 @@ public final class TreeBalance {
     }
 
     /**
-     * How many parts of a node nothing is known of.
-     *
-     * @param node of the tree
-     * @return 1 for one without parts; one more for a cut that was let not balance
-     */
-    public int openParts(int node) {
-        return open[node];
-    }
-
-    /**
      * Whether nothing is known of a node from its own reading and those below it.
      *
      * @param node of the tree
@@ -418,9 +408,5 @@ public final class TreeBalance {
      */
     public int degreesOfFreedom() {
         return degrees;
-    }
-
-    MassTree tree() {
-        return tree;
     }
 }

@@ -33,7 +33,6 @@ public record Suspects(List<Suspect> found, double critical, Reconciliation rest
      */
     public static Suspects of(Reconciliation sheet, double level) {
         List<Suspect> found = new ArrayList<>();
-        List<Integer> released = new ArrayList<>();
         Reconciliation rest = sheet;
         while (true) {
             List<Suspect> candidates = Candidates.of(rest);
@@ -48,11 +47,12 @@ public record Suspects(List<Suspect> found, double critical, Reconciliation rest
                 return new Suspects(found, critical, rest, worst.isEmpty());
             }
             found.add(worst.get(0));
-            rest = without(rest, worst.get(0), released);
+            rest = without(rest, worst.get(0));
         }
     }
 
-    private static Reconciliation without(Reconciliation sheet, Suspect suspect, List<Integer> released) {
+    private static Reconciliation without(Reconciliation sheet, Suspect suspect) {
+        List<Integer> released = new ArrayList<>(sheet.released());
         Readings readings = sheet.readings();
         if (suspect instanceof Suspect.OneReading one) {
             readings = readings.without(one.node());
