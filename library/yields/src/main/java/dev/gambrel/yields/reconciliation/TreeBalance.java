@@ -14,32 +14,16 @@ import java.util.Arrays;
  * agree with a dense solution to 1e-12 of the weight. Not safe between threads: one for each.
  */
 public final class TreeBalance {
-    /** What exact readings may differ by from rounding, of the sum of what is added. */
-    private static final double ROUNDING = 1e-12;
-
     private final MassTree tree;
-    private final boolean[] released;
-    private final int[] open;
-    private final boolean[] used;
+    private final UpwardPass up;
     private final boolean[] known;
-    private final double[] sum;
-    private final double[] lost;
-    private final double[] size;
-    private final double[] sumVariance;
-    private final double[] upMean;
-    private final double[] upVariance;
-    private final double[] others;
     private final double[] passed;
-    private final double[] innovation;
-    private final double[] innovationVariance;
     private final double[] force;
     private final double[] forceVariance;
     private final double[] pull;
     private final double[] pullVariance;
     private final double[] weight;
     private final double[] variance;
-    private double chiSquare;
-    private int degrees;
 
     /**
      * Room for the sheets of a tree.
@@ -48,21 +32,10 @@ public final class TreeBalance {
      */
     public TreeBalance(MassTree tree) {
         this.tree = tree;
+        this.up = new UpwardPass(tree);
         int n = tree.size();
-        released = new boolean[n];
-        open = new int[n];
-        used = new boolean[n];
         known = new boolean[n];
-        sum = new double[n];
-        lost = new double[n];
-        size = new double[n];
-        sumVariance = new double[n];
-        upMean = new double[n];
-        upVariance = new double[n];
-        others = new double[n];
         passed = new double[n];
-        innovation = new double[n];
-        innovationVariance = new double[n];
         force = new double[n];
         forceVariance = new double[n];
         pull = new double[n];
@@ -77,7 +50,7 @@ public final class TreeBalance {
      * @param cut a node with parts
      */
     public void release(int cut) {
-        released[cut] = true;
+        up.release(cut);
     }
 
     /**
@@ -92,98 +65,22 @@ public final class TreeBalance {
             throw new IllegalArgumentException(
                     readings.length + " readings and " + variances.length + " variances of " + n + " nodes");
         }
-        clear();
-        for (int v = n - 1; v >= 0; v--) {
-            learnFromParts(v, readings[v], variances[v]);
-            tellAbove(v);
-        }
+        up.run(readings, variances);
+        Arrays.fill(passed, 0);
         for (int v = 0; v < n; v++) {
             settle(v);
             pullOfParts(v, variances[v]);
         }
-        addInnovations();
-    }
-
-    private void clear() {
-        for (int v = 0; v < open.length; v++) {
-            open[v] = tree.isEnd(v) || released[v] ? 1 : 0;
-        }
-        Arrays.fill(sum, 0);
-        Arrays.fill(lost, 0);
-        Arrays.fill(size, 0);
-        Arrays.fill(sumVariance, 0);
-        Arrays.fill(passed, 0);
-    }
-
-    /** Up: what the parts and its own reading say of a node. */
-    private void learnFromParts(int v, double reading, double error) {
-        boolean isWeighed = !Double.isNaN(reading);
-        used[v] = isWeighed;
-        innovation[v] = Double.NaN;
-        innovationVariance[v] = Double.NaN;
-        if (open[v] > 0) {
-            upMean[v] = reading;
-            upVariance[v] = isWeighed ? error : Double.POSITIVE_INFINITY;
-            return;
-        }
-        double parts = sum[v] + lost[v];
-        upMean[v] = parts;
-        upVariance[v] = sumVariance[v];
-        if (isWeighed) {
-            compare(v, parts, reading, error);
-        }
-    }
-
-    private void compare(int v, double parts, double reading, double error) {
-        double difference = parts - reading;
-        double both = sumVariance[v] + error;
-        innovation[v] = difference;
-        innovationVariance[v] = both;
-        if (both == 0) {
-            used[v] = false;
-            innovation[v] = Math.abs(difference) <= ROUNDING * size[v] ? 0 : difference;
-            return;
-        }
-        double gain = error / both;
-        upMean[v] = gain <= 0.5 ? reading + gain * difference : parts - sumVariance[v] / both * difference;
-        upVariance[v] = sumVariance[v] * gain;
-    }
-
-    private void tellAbove(int v) {
-        if (v == 0) {
-            return;
-        }
-        int cut = tree.above(v);
-        if (isOpen(v)) {
-            open[cut]++;
-            return;
-        }
-        others[v] = sumVariance[cut];
-        sumVariance[cut] += upVariance[v];
-        size[cut] += Math.abs(upMean[v]);
-        add(cut, upMean[v]);
-    }
-
-    /** What rounding loses is kept beside the sum (A. Neumaier, 1974), so that a cut of many parts balances too. */
-    private void add(int cut, double part) {
-        double before = sum[cut];
-        double after = before + part;
-        lost[cut] += Math.abs(before) >= Math.abs(part) ? before - after + part : part - after + before;
-        sum[cut] = after;
-    }
-
-    private boolean isOpen(int v) {
-        return upVariance[v] == Double.POSITIVE_INFINITY;
     }
 
     /** Down: the weight of a node from what it says itself and what is known above. */
     private void settle(int v) {
         known[v] = true;
-        weight[v] = upMean[v];
-        variance[v] = upVariance[v];
+        weight[v] = up.mean(v);
+        variance[v] = up.variance(v);
         if (v == 0) {
-            known[v] = !isOpen(v);
-        } else if (isOpen(v)) {
+            known[v] = !up.isOpen(v);
+        } else if (up.isOpen(v)) {
             takeWhatIsLeft(v, tree.above(v));
         } else if (isBalanced(tree.above(v))) {
             correct(v, tree.above(v));
@@ -195,19 +92,23 @@ public final class TreeBalance {
     }
 
     private void takeWhatIsLeft(int v, int cut) {
-        known[v] = known[cut] && open[cut] == 1;
+        known[v] = known[cut] && up.open(cut) == 1;
         weight[v] = openSum(cut);
         variance[v] = openSumVariance(cut);
     }
 
     private void correct(int v, int cut) {
-        weight[v] = upMean[v] + upVariance[v] * force[cut];
-        double all = sumVariance[cut];
+        weight[v] = up.mean(v) + up.variance(v) * force[cut];
+        double all = up.sumVariance(cut);
         if (all > 0 && forceVariance[cut] > 0) {
-            double gain = upVariance[v] / all;
-            variance[v] = gain * (passed[cut] + others[v]) + gain * gain * variance[cut];
+            double gain = up.variance(v) / all;
+            variance[v] = gain * (passed[cut] + up.others(v)) + gain * gain * variance[cut];
         }
-        passed[cut] += upVariance[v];
+        passed[cut] += up.variance(v);
+    }
+
+    private boolean isCompared(int v) {
+        return up.open(v) == 0 && up.isUsed(v);
     }
 
     /** What the balance of a cut does to its parts, and to its own reading. */
@@ -215,29 +116,19 @@ public final class TreeBalance {
         boolean isPulled = v > 0 && isBalanced(tree.above(v));
         double fromAbove = isPulled ? force[tree.above(v)] : 0;
         double fromAboveVariance = isPulled ? forceVariance[tree.above(v)] : 0;
-        force[v] = open[v] > 0 ? 0 : fromAbove;
-        forceVariance[v] = open[v] > 0 ? 0 : fromAboveVariance;
+        force[v] = up.open(v) > 0 ? 0 : fromAbove;
+        forceVariance[v] = up.open(v) > 0 ? 0 : fromAboveVariance;
         pull[v] = -fromAbove;
         pullVariance[v] = fromAboveVariance;
-        if (open[v] == 0 && used[v]) {
-            double both = innovationVariance[v];
-            double gain = error / both;
-            double rest = sumVariance[v] / both;
-            force[v] = gain * fromAbove - innovation[v] / both;
-            forceVariance[v] = gain * gain * fromAboveVariance + 1 / both;
-            pull[v] = -rest * fromAbove - innovation[v] / both;
-            pullVariance[v] = rest * rest * fromAboveVariance + 1 / both;
-        }
-    }
-
-    private void addInnovations() {
-        chiSquare = 0;
-        degrees = 0;
-        for (int v = 0; v < used.length; v++) {
-            if (open[v] == 0 && used[v]) {
-                chiSquare += innovation[v] / innovationVariance[v] * innovation[v];
-                degrees++;
-            }
+        if (isCompared(v)) {
+            double precision = 1 / up.innovationVariance(v);
+            double step = up.innovation(v) * precision;
+            double gain = error * precision;
+            double rest = up.sumVariance(v) * precision;
+            force[v] = gain * fromAbove - step;
+            forceVariance[v] = gain * gain * fromAboveVariance + precision;
+            pull[v] = -rest * fromAbove - step;
+            pullVariance[v] = rest * rest * fromAboveVariance + precision;
         }
     }
 
@@ -248,7 +139,7 @@ public final class TreeBalance {
      * @return false for one without parts
      */
     public boolean isBalanced(int node) {
-        return open[node] == 0;
+        return up.open(node) == 0;
     }
 
     /**
@@ -258,7 +149,7 @@ public final class TreeBalance {
      * @return true if only what is above it may tell
      */
     public boolean isOpenBelow(int node) {
-        return isOpen(node);
+        return up.isOpen(node);
     }
 
     /**
@@ -268,7 +159,7 @@ public final class TreeBalance {
      * @return true if it counts
      */
     public boolean isUsed(int node) {
-        return used[node];
+        return up.isUsed(node);
     }
 
     /**
@@ -313,9 +204,9 @@ public final class TreeBalance {
             return Double.NaN;
         }
         if (!isBalanced(cut)) {
-            return isOpen(node) ? variance[cut] : 0;
+            return up.isOpen(node) ? variance[cut] : 0;
         }
-        return sumVariance[cut] == 0 ? 0 : upVariance[node] / sumVariance[cut] * variance[cut];
+        return up.sumVariance(cut) == 0 ? 0 : up.variance(node) / up.sumVariance(cut) * variance[cut];
     }
 
     /**
@@ -325,7 +216,7 @@ public final class TreeBalance {
      * @return what the known parts leave of it; NaN where the cut is not known
      */
     public double openSum(int cut) {
-        return weight[cut] - (sum[cut] + lost[cut]);
+        return weight[cut] - up.sum(cut);
     }
 
     /**
@@ -335,7 +226,7 @@ public final class TreeBalance {
      * @return the variance of their sum; NaN where the cut is not known
      */
     public double openSumVariance(int cut) {
-        return variance[cut] + sumVariance[cut];
+        return variance[cut] + up.sumVariance(cut);
     }
 
     /**
@@ -345,7 +236,7 @@ public final class TreeBalance {
      * @return parts less reading; NaN where either is not known
      */
     public double innovation(int cut) {
-        return innovation[cut];
+        return up.innovation(cut);
     }
 
     /**
@@ -355,7 +246,7 @@ public final class TreeBalance {
      * @return the variance of the difference; NaN where there is none
      */
     public double innovationVariance(int cut) {
-        return innovationVariance[cut];
+        return up.innovationVariance(cut);
     }
 
     /**
@@ -398,7 +289,11 @@ public final class TreeBalance {
      * @return the sum of the squared standardised differences of all cuts
      */
     public double chiSquare() {
-        return chiSquare;
+        double sum = 0;
+        for (int v = 0; v < weight.length; v++) {
+            sum += isCompared(v) ? up.innovation(v) / up.innovationVariance(v) * up.innovation(v) : 0;
+        }
+        return sum;
     }
 
     /**
@@ -407,6 +302,10 @@ public final class TreeBalance {
      * @return the number of cuts with a reading and parts that are known
      */
     public int degreesOfFreedom() {
-        return degrees;
+        int compared = 0;
+        for (int v = 0; v < weight.length; v++) {
+            compared += isCompared(v) ? 1 : 0;
+        }
+        return compared;
     }
 }

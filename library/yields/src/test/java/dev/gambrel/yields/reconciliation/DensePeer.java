@@ -45,17 +45,26 @@ final class DensePeer {
         DMatrixRMaj residual = seen.copy();
         CommonOps_DDRM.multAdd(-1, design, found, residual);
         chiSquare = CommonOps_DDRM.dot(residual, residual);
-        DMatrixRMaj normal = new DMatrixRMaj(ends, ends);
-        CommonOps_DDRM.multTransA(design, design, normal);
-        CommonOps_DDRM.invert(normal);
         weight = new double[n];
         variance = new double[n];
+        addUp(sums, found, covariance(design));
+    }
+
+    private static DMatrixRMaj covariance(DMatrixRMaj design) {
+        DMatrixRMaj normal = new DMatrixRMaj(design.numCols, design.numCols);
+        CommonOps_DDRM.multTransA(design, design, normal);
+        CommonOps_DDRM.invert(normal);
+        return normal;
+    }
+
+    private void addUp(double[][] sums, DMatrixRMaj found, DMatrixRMaj covariance) {
+        int ends = found.numRows;
         DMatrixRMaj row = new DMatrixRMaj(1, ends);
         DMatrixRMaj half = new DMatrixRMaj(1, ends);
-        for (int v = 0; v < n; v++) {
+        for (int v = 0; v < weight.length; v++) {
             row.setData(sums[v]);
             weight[v] = CommonOps_DDRM.dot(row, found);
-            CommonOps_DDRM.mult(row, normal, half);
+            CommonOps_DDRM.mult(row, covariance, half);
             variance[v] = CommonOps_DDRM.dot(half, row);
         }
     }

@@ -11,12 +11,14 @@ import java.util.List;
 /** All that may be wrong with a sheet, each with what speaks for it. */
 final class Candidates {
     private final Reconciliation sheet;
+    private final GlobalTest now;
     private final BalanceGroups groups;
     private final List<List<Integer>> cuts;
     private final List<List<Integer>> alike;
 
     private Candidates(Reconciliation sheet) {
         this.sheet = sheet;
+        this.now = sheet.test();
         this.groups = BalanceGroups.of(sheet);
         this.cuts = groups.cuts();
         this.alike = groups.readings();
@@ -48,7 +50,6 @@ final class Candidates {
 
     private GlobalTest without(Estimate error) {
         double explained = error.mean() * error.mean() / error.spread().variance();
-        GlobalTest now = sheet.test();
         return new GlobalTest(Math.max(0, now.chiSquare() - explained), now.degreesOfFreedom() - 1);
     }
 }

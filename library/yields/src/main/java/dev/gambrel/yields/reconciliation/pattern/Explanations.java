@@ -34,17 +34,17 @@ public final class Explanations {
      */
     public static List<Explanation> of(Reconciliation sheet, List<Proposed> proposed, double level) {
         double critical = Sidak.critical(Math.max(1, proposed.size()), level);
+        GlobalTest now = sheet.test();
         return proposed.stream()
-                .flatMap(p -> explanation(sheet, p).stream())
+                .flatMap(p -> explanation(sheet, now, p).stream())
                 .filter(e -> Math.abs(e.z()) > critical && Math.abs(e.misfit()) <= FITS)
                 .sorted(Comparator.comparingDouble(Explanation::merit).reversed())
                 .toList();
     }
 
-    private static Optional<Explanation> explanation(Reconciliation sheet, Proposed proposed) {
+    private static Optional<Explanation> explanation(Reconciliation sheet, GlobalTest now, Proposed proposed) {
         return proposed.shift().size(sheet).map(size -> {
             boolean isKnown = proposed.pattern().isOfKnownSize();
-            GlobalTest now = sheet.test();
             double explained = new Explanation(proposed.pattern(), size, now).explained();
             return new Explanation(
                     proposed.pattern(),
