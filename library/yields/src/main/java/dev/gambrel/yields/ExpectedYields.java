@@ -60,6 +60,15 @@ public final class ExpectedYields {
     }
 
     /**
+     * The lines as flat arrays, for one kilogram of what is weighed.
+     *
+     * @return the plan that all figures are worked out from
+     */
+    public YieldPlan plan() {
+        return plan;
+    }
+
+    /**
      * How the two pieces of a pair are taken to vary together.
      *
      * @return as the working says
