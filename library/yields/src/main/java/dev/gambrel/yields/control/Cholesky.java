@@ -4,6 +4,9 @@ import java.util.Optional;
 
 /** A covariance as LL', L lower triangular. */
 final class Cholesky {
+    /** Log-ratios that stray by less than a millionth of a millionth stray by nothing but rounding. */
+    private static final double ROUNDING = 1e-24;
+
     /** A pivot smaller than this part of its variance is nothing but rounding. */
     private static final double NOTHING = 1e-10;
 
@@ -23,7 +26,7 @@ final class Cholesky {
                 for (int k = 0; k < j; k++) {
                     left -= lower[i][k] * lower[j][k];
                 }
-                if (i == j && !(left > NOTHING * covariance[i][i])) {
+                if (i == j && !(left > Math.max(ROUNDING, NOTHING * covariance[i][i]))) {
                     return Optional.empty();
                 }
                 lower[i][j] = i == j ? Math.sqrt(left) : left / lower[j][j];

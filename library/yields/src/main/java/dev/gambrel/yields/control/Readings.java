@@ -4,6 +4,9 @@ import java.util.List;
 
 /** One figure of several tests, in the order of time. */
 record Readings(List<Double> values) {
+    /** Figures that differ by less, relative to the largest, differ by nothing but rounding. */
+    private static final double ROUNDING = 1e-12;
+
     Readings {
         values = List.copyOf(values);
         if (values.isEmpty() || !values.stream().allMatch(Double::isFinite)) {
@@ -40,6 +43,7 @@ record Readings(List<Double> values) {
     }
 
     boolean neverVary() {
-        return values.stream().allMatch(value -> value == at(0));
+        double largest = values.stream().mapToDouble(Math::abs).max().orElseThrow();
+        return values.stream().allMatch(value -> Math.abs(value - at(0)) <= ROUNDING * largest);
     }
 }

@@ -2,6 +2,7 @@ package dev.gambrel.yields.houseshares;
 
 import dev.gambrel.text.TradeName;
 import dev.gambrel.yields.composition.Composition;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashSet;
 import java.util.List;
 
@@ -13,10 +14,14 @@ import java.util.List;
  * @param tests 1 or more, with a weight above 0 for each part
  */
 public record CutTests(List<TradeName> parts, List<CuttingTest> tests) {
+    /** How little a test may count beside another. */
+    public static final double LEAST = 0.001;
+
     /**
      * Copies the lists and checks them.
      *
-     * @throws IllegalArgumentException if there is no test, a part stands twice, a test has other parts, or a part weighs 0
+     * @throws IllegalArgumentException if there is no test, a part stands twice, a test has other parts, a part weighs 0, or
+     *     a test counts less than {@link #LEAST} of another
      */
     public CutTests {
         parts = List.copyOf(parts);
@@ -24,16 +29,16 @@ public record CutTests(List<TradeName> parts, List<CuttingTest> tests) {
         if (tests.isEmpty() || new HashSet<>(parts).size() != parts.size()) {
             throw new IllegalArgumentException("1 test or more of parts that each stand once: " + parts);
         }
-        for (CuttingTest test : tests) {
-            if (test.weights().size() != parts.size()) {
-                throw new IllegalArgumentException(
-                        test.name() + " has " + test.weights().size() + " parts, not " + parts.size());
-            }
-        }
         List<PartOfNothing> nothing = PartOfNothing.among(parts, tests);
         if (!nothing.isEmpty()) {
             throw new IllegalArgumentException(
                     nothing.get(0).part() + " weighs 0 in " + nothing.get(0).test());
+        }
+        DoubleSummaryStatistics counts =
+                tests.stream().mapToDouble(CuttingTest::counts).summaryStatistics();
+        if (counts.getMin() < LEAST * counts.getMax()) {
+            throw new IllegalArgumentException(
+                    "a test counts " + counts.getMin() + " where another counts " + counts.getMax() + ": leave it out");
         }
     }
 
@@ -43,7 +48,7 @@ public record CutTests(List<TradeName> parts, List<CuttingTest> tests) {
      * @return one for each test, in order
      */
     public List<Composition> compositions() {
-        return tests.stream().map(test -> composition(test)).toList();
+        return tests.stream().map(this::composition).toList();
     }
 
     private Composition composition(CuttingTest test) {

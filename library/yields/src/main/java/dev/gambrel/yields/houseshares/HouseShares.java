@@ -39,12 +39,13 @@ public record HouseShares(CutTests tests, List<PartShare> parts) {
     private static PartShare partShare(CutTests tests, int part) {
         double[] counts = tests.counts();
         double number = tests.effectiveNumber();
-        double mean = 0;
+        double first = tests.tests().get(0).share(part).mean();
+        double mean = first;
         double over = 0;
         double under = 0;
         for (int t = 0; t < counts.length; t++) {
             CuttingTest test = tests.tests().get(t);
-            mean += counts[t] / number * test.share(part).mean();
+            mean += counts[t] / number * (test.share(part).mean() - first);
             over += counts[t] * test.weights().mean(part);
             under += counts[t] * test.kilograms();
         }

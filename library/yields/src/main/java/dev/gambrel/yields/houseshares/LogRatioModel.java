@@ -77,7 +77,7 @@ public record LogRatioModel(
     private Interval range(int part, double variances) {
         double p = centre.share(part);
         double sd = Math.sqrt(share(part).spread().variance() * variances) / (p * (1 - p));
-        double half = TDistribution.of(freedom).inverseCumulativeProbability(UPPER) * sd;
+        double half = sd == 0 ? 0 : TDistribution.of(freedom).inverseCumulativeProbability(UPPER) * sd;
         double odds = p / (1 - p);
         return new Interval(ofOdds(odds * Math.exp(-half)), ofOdds(odds * Math.exp(half)));
     }

@@ -14,6 +14,10 @@ public record PartOfNothing(String test, TradeName part) {
     static List<PartOfNothing> among(List<TradeName> parts, List<CuttingTest> tests) {
         List<PartOfNothing> nothing = new ArrayList<>();
         for (CuttingTest test : tests) {
+            if (test.weights().size() != parts.size()) {
+                throw new IllegalArgumentException(
+                        test.name() + " has " + test.weights().size() + " parts, not " + parts.size());
+            }
             for (int i = 0; i < parts.size(); i++) {
                 if (test.weights().mean(i) == 0) {
                     nothing.add(new PartOfNothing(test.name(), parts.get(i)));

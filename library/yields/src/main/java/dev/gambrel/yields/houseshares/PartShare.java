@@ -60,7 +60,7 @@ public record PartShare(TradeName part, int tests, double meanOfShares, double r
     }
 
     private Interval range(Averaging by, Straying.Known known, double sd) {
-        double half = TDistribution.of(known.number() - 1).inverseCumulativeProbability(UPPER) * sd;
+        double half = sd == 0 ? 0 : TDistribution.of(known.number() - 1).inverseCumulativeProbability(UPPER) * sd;
         return new Interval(Math.max(0, share(by) - half), Math.min(1, share(by) + half));
     }
 }

@@ -112,6 +112,7 @@ class ChartsTest {
     void figures_that_never_vary_have_no_limits() {
         ChartAnswer never = new ChartAnswer.NeverVaries(9, 0.1);
         assertEquals(never, IndividualsChart.of(Collections.nCopies(9, 0.1)));
+        assertInstanceOf(ChartAnswer.NeverVaries.class, IndividualsChart.of(List.of(0.3, 0.1 + 0.2)));
         assertEquals(new ChartAnswer.NeverVaries(2, 0.1), EwmaChart.of(List.of(0.1, 0.1), 0.2));
     }
 

@@ -112,6 +112,8 @@ class HotellingTest {
         assertEquals(new HotellingAnswer.TooFew(7, 8), HotellingLevel.of(PARTS, legs(7)));
         CompositionSample same = new CompositionSample(Collections.nCopies(9, Composition.of(5, 4, 1.5)));
         assertEquals(new HotellingAnswer.NeverVaries(9), HotellingLevel.of(PARTS, same));
+        CompositionSample halves = new CompositionSample(Collections.nCopies(9, Composition.of(0.3, 0.1)));
+        assertEquals(new HotellingAnswer.NeverVaries(9), HotellingLevel.of(PARTS.subList(0, 2), halves));
         List<Composition> inStep = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             double femur = 1.5 * Math.exp(0.05 * normal.sample());

@@ -96,6 +96,17 @@ class HouseSharesTest {
         assertEquals(2, doubt.points().size());
     }
 
+    @Test
+    void tests_that_all_give_the_same_leave_no_range() {
+        CuttingTest one = CuttingTest.of("a", 1, 3);
+        PartShare topside = HouseShares.of(new CutTests(Legs.parts(2), List.of(one, one.counting(0.001))))
+                .parts()
+                .get(0);
+        assertEquals(
+                new Interval(0.25, 0.25),
+                topside.next95(Averaging.MEAN_OF_SHARES).orElseThrow());
+    }
+
     /** Three tests that count 1, ½ and ½ say as much as 2² / 1.5 tests. */
     @Test
     void an_old_test_counts_less() {
@@ -175,6 +186,10 @@ class HouseSharesTest {
         assertThrows(
                 IllegalArgumentException.class, () -> new CutTests(Legs.parts(3), List.of(CuttingTest.of("a", 1, 1))));
         assertThrows(IllegalArgumentException.class, () -> Legs.tests(new double[] {1, 0}));
+        CuttingTest one = CuttingTest.of("a", 1, 1);
+        assertThrows(
+                IllegalArgumentException.class, () -> new CutTests(Legs.parts(2), List.of(one, one.counting(0.000_9))));
+        assertThrows(IllegalArgumentException.class, () -> TestsClosed.of(Legs.parts(3), List.of(one)));
     }
 
     @Test
