@@ -55,6 +55,7 @@ class LibraryRulesTest {
                     "org.antlr..",
                     "com.fasterxml.jackson.core..",
                     "picocli..",
+                    "org.apache.commons.numbers.gamma..",
                     "org.apache.commons.statistics..",
                     "org.ojalgo.."));
 

@@ -1,5 +1,6 @@
 package dev.gambrel.yields.composition;
 
+import dev.gambrel.yields.figure.JointEstimate;
 import java.util.List;
 
 /**
@@ -22,7 +23,12 @@ public record CompositionSample(List<Composition> compositions) {
         }
     }
 
-    private int parts() {
+    /**
+     * How many parts each composition has.
+     *
+     * @return 2 or more
+     */
+    public int parts() {
         return compositions.get(0).size();
     }
 
@@ -60,9 +66,6 @@ public record CompositionSample(List<Composition> compositions) {
     }
 
     private double varianceOfLogRatio(int i, int j) {
-        if (compositions.size() < 2) {
-            throw new IllegalStateException("one composition does not tell how they vary");
-        }
         double[] ratios = compositions.stream()
                 .mapToDouble(each -> Math.log(each.share(i)) - Math.log(each.share(j)))
                 .toArray();
@@ -74,7 +77,34 @@ public record CompositionSample(List<Composition> compositions) {
         for (double ratio : ratios) {
             squares += (ratio - mean) * (ratio - mean);
         }
-        return squares / (ratios.length - 1);
+        return squares / degrees();
+    }
+
+    /**
+     * Their centred log-ratios: means, and how they vary together, with n − 1 as divisor.
+     *
+     * @return one figure for each part; they add up to 0
+     * @throws IllegalStateException if there is only one composition
+     */
+    public JointEstimate logRatios() {
+        double[] mean = centre().clr();
+        double[][] covariance = new double[parts()][parts()];
+        for (Composition each : compositions) {
+            double[] clr = each.clr();
+            for (int i = 0; i < clr.length; i++) {
+                for (int j = 0; j < clr.length; j++) {
+                    covariance[i][j] += (clr[i] - mean[i]) * (clr[j] - mean[j]) / degrees();
+                }
+            }
+        }
+        return JointEstimate.of(mean, covariance);
+    }
+
+    private int degrees() {
+        if (compositions.size() < 2) {
+            throw new IllegalStateException("one composition does not tell how they vary");
+        }
+        return compositions.size() - 1;
     }
 
     /**

@@ -2,6 +2,7 @@ package dev.gambrel.yields.composition;
 
 import dev.gambrel.yields.figure.JointEstimate;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The distribution of shares that is known by one number for each part. One number tells all spreads: with means m and the sum A
@@ -30,13 +31,42 @@ public final class Dirichlet {
     }
 
     /**
+     * The distribution that makes compositions likeliest. Its means are not the means of the shares: say which is shown.
+     *
+     * @param sample compositions of the same parts
+     * @return the distribution; nothing where they do not vary, or hardly, so that no finite numbers fit
+     */
+    public static Optional<Dirichlet> likeliest(CompositionSample sample) {
+        return new DirichletFit(sample).alpha().map(Dirichlet::new);
+    }
+
+    /**
+     * How much a part weighs.
+     *
+     * @param part its index, from 0
+     * @return more than 0
+     */
+    public double alpha(int part) {
+        return alpha[part];
+    }
+
+    /**
+     * What all parts weigh together: the more, the less the shares vary.
+     *
+     * @return A, more than 0
+     */
+    public double concentration() {
+        return Arrays.stream(alpha).sum();
+    }
+
+    /**
      * Means and covariances of the shares: m and (diag(m) − m m') / (A + 1) (S. Kotz, N. Balakrishnan and N. L. Johnson,
      * Continuous Multivariate Distributions, volume 1, chapter 49).
      *
      * @return shares as parts of 1
      */
     public JointEstimate moments() {
-        double sum = Arrays.stream(alpha).sum();
+        double sum = concentration();
         double[] mean = Arrays.stream(alpha).map(each -> each / sum).toArray();
         double[][] covariance = new double[alpha.length][alpha.length];
         for (int i = 0; i < alpha.length; i++) {
