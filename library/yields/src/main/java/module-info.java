@@ -1,5 +1,6 @@
 /** What a carcass should give: expected weights with their spread, streams, portions. */
 module dev.gambrel.yields {
+    requires dev.gambrel.references;
     requires transitive dev.gambrel.tree;
     requires org.apache.commons.numbers.gamma;
     requires org.apache.commons.statistics.distribution;
@@ -10,6 +11,7 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.composition;
     exports dev.gambrel.yields.conformance;
     exports dev.gambrel.yields.conformance.clause;
+    exports dev.gambrel.yields.conformance.number;
     exports dev.gambrel.yields.control;
     exports dev.gambrel.yields.cuttingtest;
     exports dev.gambrel.yields.estimate;

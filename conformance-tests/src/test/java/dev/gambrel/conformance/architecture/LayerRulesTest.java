@@ -36,7 +36,7 @@ class LayerRulesTest {
             .whereLayer("tree")
             .mayOnlyBeAccessedByLayers("json", "yields", "batches", "blends", "compiler", "command line")
             .whereLayer("references")
-            .mayOnlyBeAccessedByLayers("command line")
+            .mayOnlyBeAccessedByLayers("yields", "command line")
             .whereLayer("json")
             .mayOnlyBeAccessedByLayers("command line")
             .whereLayer("yields")

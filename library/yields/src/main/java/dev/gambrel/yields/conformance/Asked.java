@@ -6,6 +6,7 @@ import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.yields.conformance.clause.CutClauses;
 import dev.gambrel.yields.conformance.clause.Stated;
 import dev.gambrel.yields.conformance.clause.SupplyClauses;
+import dev.gambrel.yields.conformance.number.WeightRanges;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -47,7 +48,12 @@ final class Asked {
     /** What a cut says of how it is sold stands again at its portion or way, and is asked once. */
     private Item item(Offer offer) {
         List<Stated> clauses = new ArrayList<>();
-        offer.own().stream().filter(taken::add).forEach(clauses::add);
+        for (Stated stated : offer.own()) {
+            if (taken.add(stated)) {
+                clauses.add(stated);
+                WeightRanges.limit(stated).ifPresent(clauses::add);
+            }
+        }
         boolean isCut = offer.product().kind() == Product.Kind.CUT;
         boolean isHolder = holders.contains(offer.product().path());
         if (isCut && (!clauses.isEmpty() || !isHolder)) {

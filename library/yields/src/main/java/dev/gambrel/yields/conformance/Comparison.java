@@ -10,6 +10,8 @@ import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.tree.portion.Limit;
 import dev.gambrel.yields.conformance.clause.Clause;
 import dev.gambrel.yields.conformance.clause.Quality;
+import dev.gambrel.yields.conformance.number.NumberCheck;
+import dev.gambrel.yields.conformance.number.WeightRanges;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -64,7 +66,9 @@ final class Comparison {
                         new Finding(clause, List.of()).answer(ConformanceCode.NOTHING_TO_COMPARE, Verdict.NOT_STATED))
                 .toList();
         Diagnostic finding = found.isEmpty() ? none(item.offer()) : several(item.offer(), found);
-        return new ProductAnswer(item.offer().product().path(), List.of(), open, List.of(finding));
+        List<Diagnostic> findings = new ArrayList<>(List.of(finding));
+        findings.addAll(NumberCheck.ofBuyer(buyer.species(), item.clauses()));
+        return new ProductAnswer(item.offer().product().path(), List.of(), open, findings);
     }
 
     private List<Offer> found(Offer wanted) {
@@ -86,7 +90,17 @@ final class Comparison {
         List<Answer> answers = item.clauses().stream()
                 .map(clause -> weighed(judge.answer(clause), offer))
                 .toList();
-        return new ProductAnswer(item.offer().product().path(), List.of(offer.product()), answers, List.of());
+        return new ProductAnswer(
+                item.offer().product().path(), List.of(offer.product()), answers, numbers(item, offer));
+    }
+
+    /** What reference numbers say against the words beside them, in either text. */
+    private List<Diagnostic> numbers(Asked.Item item, Offer offer) {
+        List<Diagnostic> found = new ArrayList<>(NumberCheck.ofBuyer(buyer.species(), item.clauses()));
+        item.clauses().forEach(clause -> WeightRanges.unknown(clause).ifPresent(found::add));
+        Place.InTree at = new Place.InTree(item.offer().product().path(), Aspect.NAME);
+        found.addAll(NumberCheck.ofHouse(house.species(), offer.own(), at));
+        return found;
     }
 
     /** A limit on weight is told with the share of pieces that is expected inside it, which proves nothing. */

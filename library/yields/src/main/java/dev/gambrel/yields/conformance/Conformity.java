@@ -1,5 +1,6 @@
 package dev.gambrel.yields.conformance;
 
+import dev.gambrel.diagnostic.Severity;
 import dev.gambrel.tree.Specification;
 import java.util.List;
 
@@ -46,7 +47,9 @@ public record Conformity(Specification house, Specification buyer, List<ProductA
         }
         boolean open = count(Verdict.NOT_STATED) > 0
                 || answers().isEmpty()
-                || products.stream().anyMatch(product -> !product.findings().isEmpty());
+                || products.stream()
+                        .flatMap(product -> product.findings().stream())
+                        .anyMatch(finding -> finding.severity() != Severity.NOTE);
         return open ? Overall.NOT_SHOWN : Overall.CONFORMS;
     }
 }
