@@ -16,6 +16,7 @@ import dev.gambrel.diagnostic.Place;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.yields.YieldCode;
+import dev.gambrel.yields.conformance.number.NumberCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
@@ -53,6 +54,7 @@ class EveryCodeHasACaseTest {
         return EXEMPT.containsKey(code)
                 || code instanceof JsonCode
                 || code instanceof YieldCode
+                || code instanceof NumberCode
                 || code instanceof BatchCode
                 || code instanceof WorkingCode
                 || code instanceof FormatCode

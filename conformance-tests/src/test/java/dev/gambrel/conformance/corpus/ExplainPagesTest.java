@@ -13,6 +13,7 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.references.code.ReferenceCode;
+import dev.gambrel.yields.conformance.number.NumberCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
@@ -44,6 +45,7 @@ class ExplainPagesTest {
     private static boolean isWithoutExample(Code code) {
         return WITHOUT_EXAMPLE.contains(code.id())
                 || code instanceof WorkingCode
+                || code instanceof NumberCode
                 || code.id().startsWith("G09")
                 || code.id().startsWith("G10")
                 || code.id().startsWith("G17")

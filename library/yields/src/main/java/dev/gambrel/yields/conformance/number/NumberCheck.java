@@ -3,6 +3,7 @@ package dev.gambrel.yields.conformance.number;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.diagnostic.Severity;
 import dev.gambrel.references.claims.Claim;
 import dev.gambrel.references.claims.Comparison;
 import dev.gambrel.references.source.Citation;
@@ -98,7 +99,8 @@ public final class NumberCheck {
                 .findFirst();
     }
 
-    private static Diagnostic finding(NumberCode code, Stated number, Comparison comparison) {
+    private static Diagnostic finding(NumberCode sure, Stated number, Comparison comparison) {
+        NumberCode code = comparison.restsOnMemory() ? NumberCode.NUMBER_PERHAPS_AGAINST_WORDS : sure;
         Diagnostic finding = Diagnostic.of(code, number.at())
                 .with("number", number.clause().words())
                 .with("published", comparison.published())
@@ -106,7 +108,7 @@ public final class NumberCheck {
         for (Citation source : comparison.sources()) {
             finding = finding.note("What the number means: " + source + ".");
         }
-        return code == NumberCode.NUMBER_GIVES_WAY
+        return code.severity() == Severity.NOTE
                 ? finding
                 : finding.help("Ask which holds, or write it after the number: words rule, or number rules.");
     }

@@ -17,6 +17,12 @@ public enum NumberCode implements Code {
             "number-gives-way",
             Severity.NOTE,
             "{number} means {published}; the words beside it say {words}, and it is said that the words rule."),
+    /** What the number means is only remembered. */
+    NUMBER_PERHAPS_AGAINST_WORDS(
+            "G2246",
+            "number-perhaps-against-words",
+            Severity.NOTE,
+            "{number}, as it is remembered, means {published}, and the words beside it say {words}: look it up."),
     /** The house's own text. */
     HOUSE_NUMBER_AGAINST_WORDS(
             "G2243",

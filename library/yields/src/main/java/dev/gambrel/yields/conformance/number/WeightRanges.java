@@ -19,13 +19,14 @@ public final class WeightRanges {
      * The limit on weight that a number names.
      *
      * @param number a clause with a reference number
-     * @return a clause of its own, at the number's place; nothing where no range is named, the range is not held, or editions
-     *     print different ones and none is named
+     * @return a clause of its own, at the number's place; nothing where no range is named, the range is not held or only
+     *     remembered, or editions print different ones and none is named
      */
     public static Optional<Stated> limit(Stated number) {
         return named(number)
                 .flatMap(reference -> single(PublishedNumber.of(reference)
                         .ranged(reference.range())
+                        .filter(ranged -> !ranged.table().citation().isFromMemory())
                         .map(ranged -> ranged.piece().bounds())
                         .distinct()
                         .toList()))
