@@ -20,19 +20,22 @@ final class CellsHold {
         Holds.isTrue(!leads || NUMBER.matcher(cell).matches(), () -> "a formula: " + cell);
     }
 
+    /** The cells of a line as a spreadsheet reads them: a quotation mark twice within a quoted one is one. */
     private static List<String> cells(String line) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;
         for (int at = 0; at < line.length(); at++) {
             char c = line.charAt(at);
-            if (c == '"') {
+            boolean isTwice = c == '"' && quoted && at + 1 < line.length() && line.charAt(at + 1) == '"';
+            if (c == '"' && !isTwice) {
                 quoted = !quoted;
             } else if (c == ',' && !quoted) {
                 cells.add(cell.toString());
                 cell.setLength(0);
             } else {
                 cell.append(c);
+                at += isTwice ? 1 : 0;
             }
         }
         cells.add(cell.toString());
