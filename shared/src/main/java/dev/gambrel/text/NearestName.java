@@ -57,11 +57,25 @@ public final class NearestName {
         return TradeName.isAcceptable(wanted) ? of(TradeName.of(wanted), known) : Optional.empty();
     }
 
-    /** The distance, or more than the most of interest; only cells that near the diagonal are worked out. */
+    /** The distance, or more than the most of interest. What both begin and end with costs nothing. */
     private static int distance(String a, String b, int most) {
         if (Math.abs(a.length() - b.length()) > most) {
             return most + 1;
         }
+        int shorter = Math.min(a.length(), b.length());
+        int start = 0;
+        while (start < shorter && a.charAt(start) == b.charAt(start)) {
+            start++;
+        }
+        int end = 0;
+        while (end < shorter - start && a.charAt(a.length() - 1 - end) == b.charAt(b.length() - 1 - end)) {
+            end++;
+        }
+        return distanceWithin(a.substring(start, a.length() - end), b.substring(start, b.length() - end), most);
+    }
+
+    /** Only cells that near the diagonal are worked out, and no further row once all of two rows are too far. */
+    private static int distanceWithin(String a, String b, int most) {
         int[] before = new int[b.length() + 1];
         int[] last = new int[b.length() + 1];
         int[] now = new int[b.length() + 1];
@@ -76,12 +90,23 @@ public final class NearestName {
             if (to < b.length()) {
                 now[to + 1] = most + 1;
             }
+            if (least(now, from - 1, to) > most && least(last, from - 1, to) > most) {
+                return most + 1;
+            }
             int[] free = before;
             before = last;
             last = now;
             now = free;
         }
         return last[b.length()];
+    }
+
+    private static int least(int[] row, int from, int to) {
+        int least = row[from];
+        for (int j = from + 1; j <= to; j++) {
+            least = Math.min(least, row[j]);
+        }
+        return least;
     }
 
     private static int step(String a, int i, String b, int j, int[] before, int[] last, int[] now) {

@@ -83,7 +83,7 @@ public final class TradeName implements Comparable<TradeName> {
                 out.append(c);
             }
         }
-        return out.length() == text.length() ? text : out.toString();
+        return text.contentEquals(out) ? text : out.toString();
     }
 
     /** Decomposed before case is changed, as Unicode's caseless match asks (D145): a mark stays with its letter. */

@@ -95,4 +95,13 @@ class TradeNameTest {
         assertTrue(TradeName.isAcceptable("x".repeat(128)));
         assertFalse(TradeName.isAcceptable("x".repeat(129)));
     }
+
+    /** A line separator is as long as a space, and a terminal may take it for the end of the line. */
+    @Test
+    void any_space_between_words_becomes_a_plain_one() {
+        for (String space : List.of("\u2028", "\u2029", "\u00a0", "\u3000")) {
+            assertEquals("best end", TradeName.of("best" + space + "end").text());
+            assertEquals(TradeName.of("best end"), TradeName.of("best" + space + "end"));
+        }
+    }
 }

@@ -79,6 +79,19 @@ class EdgesOfLimitsTest {
     }
 
     @Test
+    void two_thousand_structures_of_a_species_are_taken_and_one_more_is_not() {
+        assertEquals("", codes(Sheets.bones(1_999), Limits.DEFAULT));
+        assertEquals("G0150", codes(Sheets.bones(2_000), Limits.DEFAULT));
+    }
+
+    @Test
+    void an_embedder_sets_how_many_structures_are_taken() {
+        Limits three = new Limits(1 << 20, 100, 50, 8, 20_000, 50_000, 50, 3);
+        assertEquals("", codes(Sheets.bones(2), three));
+        assertEquals("G0150", codes(Sheets.bones(3), three));
+    }
+
+    @Test
     void a_name_has_128_characters_and_no_more() {
         assertEquals("", codes(named("n".repeat(128)), Limits.DEFAULT));
         assertEquals("G0214", codes(named("n".repeat(129)), Limits.DEFAULT));

@@ -55,6 +55,8 @@ enum HostileCase {
     TOO_MANY_STATEMENTS("G0105", folder -> Files.writeString(folder.resolve("hogget.cuts"), Sheets.statements(20_001))),
     /** One file more than 50, the catalogue's counted. */
     TOO_MANY_FILES("G0106", folder -> Sheets.files(folder, 51)),
+    /** A species of one bone more than 1,999, and the piece that holds them. */
+    TOO_MANY_STRUCTURES("G0150", folder -> Files.writeString(folder.resolve("hogget.cuts"), Sheets.bones(2_000))),
     /** One part more than a small limit allows. */
     TOO_MANY_PARTS(
             "G0111",

@@ -43,6 +43,14 @@ final class Sheets {
         return head + "note \"again\"\n".repeat(count - already);
     }
 
+    /** A species of one piece with so many bones. */
+    static String bones(int count) {
+        String bones =
+                IntStream.range(0, count).mapToObj(i -> "bone b" + i + "\n").collect(Collectors.joining());
+        return "language 1\nspecies goat {\npiece leg {\n" + bones + "}\n}\n"
+                + "specification \"Many\" revision 1 for goat\ncarcass cold\nstream mince, saleable\nrest -> mince\n";
+    }
+
     /** A specification that uses others, so many files together with it and the catalogue's. */
     static Path files(Path folder, int count) throws IOException {
         StringBuilder uses = new StringBuilder();

@@ -11,6 +11,9 @@ import java.util.stream.LongStream;
  * reading come out as U+FFFD.
  */
 public final class CsvBytes {
+    /** What begins a formula, the wide forms of these signs among them. */
+    private static final String BEGINS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
     private static final int NOT_A_CHARACTER = 0xFFFD;
     private static final int MOST_DIGITS = 20;
     private static final long[] LONGS =
@@ -121,7 +124,7 @@ public final class CsvBytes {
         if (isQuoted) {
             bytes[length++] = '"';
         }
-        if (from < to && "=+-@\t\r".indexOf(text[from]) >= 0) {
+        if (from < to && BEGINS_FORMULA.indexOf(text[from]) >= 0) {
             bytes[length++] = '\'';
         }
         for (int i = from; i < to; i++) {

@@ -28,21 +28,28 @@ public final class PieceIndex {
         }
     }
 
+    /** A name that means more pieces than this leads to none of them, so that asking often stays cheap. */
+    private static final int MOST_MEANINGS = 64;
+
     private final Map<TradeName, List<Known>> pieces = new LinkedHashMap<>();
+    private final Map<TradeName, List<Known>> ownNames = new HashMap<>();
     private final Map<TradeName, TradeName> bones = new LinkedHashMap<>();
     private final Map<TradeName, TradeName> muscles = new LinkedHashMap<>();
     private final Map<TradeName, TradeName> glands = new LinkedHashMap<>();
     private final Map<TradeName, List<Known>> glandPieces = new HashMap<>();
+    private final Set<TradeName> allBones;
 
     /** Lists all names of a species, O(structures). */
     public PieceIndex(Species species) {
         species.pieces().forEach(piece -> add(piece, List.of()));
+        allBones = Collections.unmodifiableSet(new LinkedHashSet<>(bones.values()));
     }
 
     private void add(Piece piece, List<Piece> above) {
         List<Piece> chain = new ArrayList<>(above);
         chain.add(piece);
         Known known = new Known(piece, chain);
+        ownNames.computeIfAbsent(piece.name(), n -> new ArrayList<>()).add(known);
         named(piece.name(), piece.otherNames())
                 .forEach(name ->
                         pieces.computeIfAbsent(name, n -> new ArrayList<>()).add(known));
@@ -80,13 +87,15 @@ public final class PieceIndex {
      */
     public Optional<Known> pieceOf(Cut cut) {
         List<Known> found = piecesCalled(cut.name());
-        if (found.size() <= 1) {
-            return found.stream().findFirst();
+        if (found.size() <= 1 || found.size() > MOST_MEANINGS) {
+            return found.size() > 1 ? Optional.empty() : found.stream().findFirst();
         }
         Set<Piece> meant = Collections.newSetFromMap(new IdentityHashMap<>());
         cut.description().otherNames().stream()
                 .filter(other -> !other.name().equals(cut.name()))
-                .forEach(other -> piecesCalled(other.name()).forEach(known -> meant.add(known.piece())));
+                .map(other -> piecesCalled(other.name()))
+                .filter(pieces -> pieces.size() <= MOST_MEANINGS)
+                .forEach(pieces -> pieces.forEach(known -> meant.add(known.piece())));
         List<Known> left =
                 found.stream().filter(known -> meant.contains(known.piece())).toList();
         return left.size() == 1 ? Optional.of(left.get(0)) : Optional.empty();
@@ -94,14 +103,8 @@ public final class PieceIndex {
 
     /** All pieces of a name; a piece's own name comes before what it is called elsewhere. */
     public List<Known> piecesCalled(TradeName name) {
-        List<Known> found = pieces.getOrDefault(name, List.of());
-        if (found.size() <= 1) {
-            return found;
-        }
-        List<Known> own = found.stream()
-                .filter(known -> known.piece().name().equals(name))
-                .toList();
-        return own.isEmpty() ? found : own;
+        List<Known> own = ownNames.getOrDefault(name, List.of());
+        return own.isEmpty() ? pieces.getOrDefault(name, List.of()) : own;
     }
 
     /** The bone of a name, by the name that the species gives it. */
@@ -146,7 +149,7 @@ public final class PieceIndex {
 
     /** Every bone of the species; empty if none is declared. */
     public Set<TradeName> allBones() {
-        return new LinkedHashSet<>(bones.values());
+        return allBones;
     }
 
     /** The bones of a piece and of the pieces in it, but for those pieces that are cut from it beforehand. */

@@ -14,6 +14,12 @@ public enum TreeCode implements Code {
             "cuts-too-deep",
             Severity.ERROR,
             "The {part} lies {found} cuts deep; at most {allowed} are taken."),
+    /** More is told of a species than is taken. */
+    TOO_MANY_STRUCTURES(
+            "G0150",
+            "too-many-structures",
+            Severity.ERROR,
+            "The {species} has {found} pieces, bones, muscles, glands and published figures; at most {allowed} are taken."),
 
     /** Two parts of one cut have the same name. */
     DUPLICATE_PART("G0301", "duplicate-part", Severity.ERROR, "There are two lines for the {part} under the {above}."),

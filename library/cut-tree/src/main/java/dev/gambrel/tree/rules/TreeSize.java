@@ -9,13 +9,17 @@ import dev.gambrel.tree.Cut;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Way;
+import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.inspection.TreeCode;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 
-/** A tree is no larger and no deeper than the limits; found without recursion, so that depth cannot hurt. */
+/**
+ * A tree is no larger and no deeper than the limits, and its species has no more structures; found without recursion, so
+ * that depth cannot hurt.
+ */
 final class TreeSize {
     private record Level(TreePath path, int depth, List<Part> parts) {}
 
@@ -45,7 +49,33 @@ final class TreeSize {
                     .with("allowed", limits.nodes())
                     .help("Divide the specification into several, or raise the limit."));
         }
+        if (found.isEmpty()) {
+            checkSpecies(tree, limits, found);
+        }
         return found;
+    }
+
+    /** Each cut may be held against each structure of the species, so these are few. */
+    private static void checkSpecies(CutTree tree, Limits limits, List<Diagnostic> found) {
+        long structures = 0;
+        Deque<Piece> open = new ArrayDeque<>(tree.species().pieces());
+        while (!open.isEmpty()) {
+            Piece piece = open.pop();
+            Piece.Anatomy anatomy = piece.anatomy();
+            structures += 1L
+                    + anatomy.bones().size()
+                    + anatomy.muscles().size()
+                    + anatomy.glands().size()
+                    + piece.published().size();
+            piece.parts().forEach(open::push);
+        }
+        if (structures > limits.structures()) {
+            found.add(Diagnostic.of(TreeCode.TOO_MANY_STRUCTURES, new Place.InTree(TreePath.ROOT, Aspect.SPECIES))
+                    .with("species", tree.species().name())
+                    .with("found", structures)
+                    .with("allowed", limits.structures())
+                    .help("Leave out what no cut of this specification needs."));
+        }
     }
 
     private static void push(Deque<Level> open, Level above, Part part) {

@@ -1,6 +1,8 @@
 package dev.gambrel.json.writing;
 
 import dev.gambrel.diagnostic.Visible;
+import dev.gambrel.quantity.Quantity;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 
@@ -8,7 +10,8 @@ import java.util.Locale;
  * Prints JSON in the one form that equal trees share.
  *
  * <p>Two spaces for each level and LF at each line's end. A list or object that holds no object stands on one line if
- * it fits into {@value #WIDTH} characters. Numbers are plain decimals. Control, direction, private and unpaired
+ * it fits into {@value #WIDTH} characters. Numbers are plain decimals; very large and very small ones have a power of ten.
+ * Control, direction, private and unpaired
  * characters are escaped, so that nothing in the text can hide or turn what stands beside it.
  */
 final class CanonicalPrinter {
@@ -28,10 +31,18 @@ final class CanonicalPrinter {
         if (value instanceof Canonical.Words words) {
             quoted(words.text());
         } else if (value instanceof Canonical.Figure figure) {
-            out.append(figure.value().toPlainString());
+            out.append(figure(figure.value()));
         } else if (!fitsOneLine(value, depth)) {
             members(value, depth, "\n" + "  ".repeat(depth + 1), ",\n" + "  ".repeat(depth + 1));
         }
+    }
+
+    /** A power of ten stands for zeros beyond the digits that a number may have, so that three characters do not become ten thousand. */
+    private static String figure(BigDecimal value) {
+        boolean isPlain = value.scale() >= 0
+                ? value.scale() <= 2 * Quantity.MAX_DIGITS
+                : value.precision() - (long) value.scale() <= Quantity.MAX_DIGITS;
+        return isPlain ? value.toPlainString() : value.toString();
     }
 
     private boolean fitsOneLine(Canonical value, int depth) {

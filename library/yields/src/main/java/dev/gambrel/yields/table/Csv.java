@@ -4,9 +4,14 @@ import java.util.List;
 
 /**
  * Comma-separated values (RFC 4180, lines ended by LF). Text that a spreadsheet would take for a formula is given a leading
- * apostrophe.
+ * apostrophe, and what another country's spreadsheet would take for the end of a cell stands in quotation marks.
  */
 final class Csv {
+    /** What begins a formula, the wide forms of these signs among them. */
+    private static final String BEGINS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+    private static final String ENDS_CELL = ",;\t\"\n\r";
+
     private final StringBuilder out = new StringBuilder();
 
     /** Adds a line: words first, then figures of our own making, which may begin with a minus. */
@@ -24,11 +29,11 @@ final class Csv {
     }
 
     static String harmless(String text) {
-        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        return !text.isEmpty() && BEGINS_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 
     private static String quoted(String cell) {
-        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        boolean plain = cell.chars().noneMatch(c -> ENDS_CELL.indexOf(c) >= 0);
         return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 

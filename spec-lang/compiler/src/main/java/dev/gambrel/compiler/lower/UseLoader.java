@@ -41,6 +41,7 @@ final class UseLoader {
     private final Map<String, SpecFile> loaded = new LinkedHashMap<>();
     private final Set<String> beingRead = new LinkedHashSet<>();
     private long statements;
+    private long characters;
     private boolean incomplete;
     private boolean lacksRevised;
 
@@ -185,12 +186,34 @@ final class UseLoader {
     }
 
     private void useFile(Clause.Text name, boolean mayRevise, FileReport report) {
+        if (isTooMuch()) {
+            return;
+        }
+        if (characters > (long) limits.files() * limits.textBytes()) {
+            refuse(tooManyFiles(name, report).note("What was looked into is as much text as so many full files."));
+            return;
+        }
         Found answer = sources.find(name.text(), report.text().name());
+        characters += lookedInto(answer);
         if (answer instanceof Found.Text text) {
             follow(text.text(), name, mayRevise, report);
         } else if (answer instanceof Found.Refused refused) {
             refuse(refusal(refused, name, report));
         }
+    }
+
+    /** What is asked for again is read again, and so is counted again; of what is not text it is not known how much was read. */
+    private long lookedInto(Found answer) {
+        if (answer instanceof Found.Text text) {
+            return text.text().text().length();
+        }
+        return ((Found.Refused) answer).code() == FileCode.NOT_TEXT ? limits.textBytes() : 0;
+    }
+
+    private Diagnostic tooManyFiles(Clause.Text name, FileReport report) {
+        return report.finding(FileCode.TOO_MANY_FILES, name.span())
+                .with("allowed", limits.files())
+                .help("Put several small files together.");
     }
 
     private void refuse(Diagnostic finding) {
@@ -211,9 +234,7 @@ final class UseLoader {
                         .with("allowed", limits.useDepth())
                         .help("Use the file from nearer the top."));
             } else if (loaded.size() + beingRead.size() >= limits.files()) {
-                refuse(report.finding(FileCode.TOO_MANY_FILES, name.span())
-                        .with("allowed", limits.files())
-                        .help("Put several small files together."));
+                refuse(tooManyFiles(name, report));
             } else {
                 read(text, mayRevise);
             }

@@ -66,7 +66,7 @@ public final class ChoiceReader {
     private Optional<Choice> share(Figure figure) {
         if (!(figure.more() instanceof Figure.More.Nothing) || !figure.of().isEmpty()) {
             report.add(report.finding(ConditionCode.WAY_SHARE_STRAYS, figure.span())
-                    .with("found", report.text().slice(figure.span()))
+                    .with("found", report.slice(figure.span()))
                     .help("Write one figure: 50 %. How it turns out on a day is for a run to say."));
             return Optional.empty();
         }

@@ -147,7 +147,7 @@ public final class FigureReader {
     public Optional<Integer> plainCount(Amount amount, int least, int most) {
         Amount.Term term = amount.terms().get(0);
         boolean plain = amount.terms().size() == 1 && term.unit().isEmpty();
-        String written = plain ? term.number().toPlainString() : report.text().slice(amount.span());
+        String written = plain ? term.number().toPlainString() : report.slice(amount.span());
         return count(written, amount.span(), least, most);
     }
 

@@ -13,6 +13,7 @@ import dev.gambrel.compiler.syntax.Statement;
 import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.text.NearestName;
+import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;
 import java.util.ArrayList;
 import java.util.List;
@@ -98,7 +99,7 @@ final class StatementConverter {
         Diagnostic finding = report.finding(SyntaxCode.LONE_BLOCK, offsets.of(block.getStart()));
         if (!statements.isEmpty() && statements.get(statements.size() - 1) instanceof Declaration before) {
             if (before.keyword().hasBraces() && before.body().isEmpty()) {
-                statements.set(statements.size() - 1, damagedCopy(before, body));
+                statements.set(statements.size() - 1, damagedCopy(before, body, offsets.of(block)));
                 if (before.damaged()) {
                     return;
                 }
@@ -111,9 +112,10 @@ final class StatementConverter {
         report.add(finding);
     }
 
-    private static Declaration damagedCopy(Declaration before, List<Statement> body) {
+    private static Declaration damagedCopy(Declaration before, List<Statement> body, Span braces) {
+        Span all = before.span().cover(braces);
         return new Declaration(
-                before.keyword(), before.keywordSpan(), before.names(), before.clauses(), body, true, before.span());
+                before.keyword(), before.keywordSpan(), before.names(), before.clauses(), body, true, all);
     }
 
     private Statement unknown(StatementContext context) {

@@ -14,6 +14,7 @@ import dev.gambrel.text.TradeName;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.function.Consumer;
 
 /** Lays the lines of one pair of braces over those of another: changes only what they name, adds and leaves out. */
@@ -85,7 +86,7 @@ final class BodyRevision {
 
     private boolean omit(Declaration omit, Lines lines, GivingWay shares) {
         TradeName name = LineKey.name(omit);
-        List<Integer> found = lines.called(name);
+        List<Integer> found = List.copyOf(lines.called(name));
         if (found.isEmpty()) {
             nothingSuch(name.text(), omit, lines);
             return false;
@@ -99,7 +100,7 @@ final class BodyRevision {
 
     private boolean change(Declaration change, Lines lines, GivingWay shares, TreePath path) {
         LineKey key = LineKey.of(change);
-        List<Integer> found = lines.find(key);
+        SortedSet<Integer> found = lines.find(key);
         if (found.size() != 1) {
             if (found.isEmpty()) {
                 nothingSuch(key.words(), change, lines);
@@ -113,10 +114,10 @@ final class BodyRevision {
             }
             return false;
         }
-        Declaration before = lines.get(found.get(0));
+        Declaration before = lines.get(found.first());
         Declaration after = merged(before, change, path);
         shares.note(List.of(before), List.of(after), change);
-        lines.put(found.get(0), after);
+        lines.put(found.first(), after);
         return true;
     }
 
@@ -131,9 +132,9 @@ final class BodyRevision {
                     .help("Write it in the braces of “" + braces + "”, as it stands there."));
             return;
         }
-        List<Integer> same = lines.called(name);
+        SortedSet<Integer> same = lines.called(name);
         if (!same.isEmpty()) {
-            Declaration other = lines.get(same.get(0));
+            Declaration other = lines.get(same.first());
             report.add(finding.related(
                             report.at(other.head()),
                             "here it is a " + other.keyword().word() + " line")

@@ -12,15 +12,20 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The files of one folder and the folders in it, and no others: symbolic links are followed first and judged by where
  * they lead. Only regular files whose name ends in {@code .cuts} are opened. Thread-safe.
  */
 public final class FolderSources implements Sources {
-    private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
+    /** Names that stand for a device in any folder of Windows, whatever their ending. */
+    private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul", "conin$", "conout$");
+
+    private static final Pattern PORT = Pattern.compile("(com|lpt)[0-9¹²³]");
 
     private final Path folder;
     private final Limits limits;
@@ -69,11 +74,22 @@ public final class FolderSources implements Sources {
         }
     }
 
+    /** What one system or another would take for something else than the folders and the file that are named. */
     private static boolean isUnsafe(String name) {
-        String last = name.substring(name.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
-        String stem = last.contains(".") ? last.substring(0, last.indexOf('.')) : last;
-        boolean device = DEVICES.contains(stem) || stem.matches("(com|lpt)[0-9]");
-        return name.startsWith("/") || name.indexOf('\\') >= 0 || name.indexOf(':') >= 0 || device;
+        boolean isElsewhere = name.startsWith("/") || name.indexOf('\\') >= 0 || name.indexOf(':') >= 0;
+        return isElsewhere || Arrays.stream(name.split("/", -1)).anyMatch(FolderSources::isNoPlainName);
+    }
+
+    private static boolean isNoPlainName(String step) {
+        if (step.equals(".") || step.equals("..")) {
+            return false;
+        }
+        int dot = step.indexOf('.');
+        String stem = (dot < 0 ? step : step.substring(0, dot)).stripTrailing().toLowerCase(Locale.ROOT);
+        return step.endsWith(".")
+                || step.endsWith(" ")
+                || DEVICES.contains(stem)
+                || PORT.matcher(stem).matches();
     }
 
     private Found read(Path file) throws IOException {
@@ -96,10 +112,14 @@ public final class FolderSources implements Sources {
         if (Files.exists(file) && !Files.isRegularFile(file)) {
             return new Found.Refused(FileCode.CANNOT_READ, 0);
         }
-        try (InputStream in = Files.newInputStream(file)) {
-            Found found = read(in, name, limits);
-            boolean tooLarge = found instanceof Found.Refused refused && refused.code() == FileCode.TOO_LARGE;
-            return tooLarge ? new Found.Refused(FileCode.TOO_LARGE, Files.size(file)) : found;
+        try {
+            long bytes = Files.exists(file) ? Files.size(file) : 0;
+            if (bytes > limits.textBytes()) {
+                return new Found.Refused(FileCode.TOO_LARGE, bytes);
+            }
+            try (InputStream in = Files.newInputStream(file)) {
+                return read(in, name, limits);
+            }
         } catch (NoSuchFileException none) {
             return new Found.Refused(FileCode.MISSING, 0);
         } catch (IOException unreadable) {

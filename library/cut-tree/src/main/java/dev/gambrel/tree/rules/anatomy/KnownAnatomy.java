@@ -11,9 +11,9 @@ import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import dev.gambrel.tree.inspection.TreeCode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** Bones and muscles that are named are those of the species. Where it declares none, nothing is said. */
 public final class KnownAnatomy implements Rule {
@@ -23,9 +23,11 @@ public final class KnownAnatomy implements Rule {
         if (pieces.boneNames().isEmpty()) {
             return;
         }
+        List<TradeName> contents = Stream.concat(pieces.boneNames().stream(), pieces.muscleNames().stream())
+                .toList();
         for (Site site : inspection.sites()) {
             if (!site.isCarcass()) {
-                checkContents(site, inspection, found);
+                checkContents(site, contents, inspection, found);
             }
             for (Part part : site.parts()) {
                 if (part instanceof Part.Bone bone) {
@@ -50,11 +52,10 @@ public final class KnownAnatomy implements Rule {
         }
     }
 
-    private static void checkContents(Site site, Inspection inspection, Consumer<Diagnostic> found) {
+    private static void checkContents(
+            Site site, List<TradeName> known, Inspection inspection, Consumer<Diagnostic> found) {
         PieceIndex pieces = inspection.pieces();
         List<TradeName> contents = site.cut().description().contents();
-        List<TradeName> known = new ArrayList<>(contents.isEmpty() ? List.of() : pieces.boneNames());
-        known.addAll(contents.isEmpty() ? List.of() : pieces.muscleNames());
         for (int i = 0; i < contents.size(); i++) {
             TradeName name = contents.get(i);
             if (pieces.bone(name).isEmpty() && pieces.muscle(name).isEmpty()) {

@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
 /** A cut's name means one piece of the animal, and as many of it as the animal has. */
 public final class PieceNames implements Rule {
     private static final int SHORTEST_TO_COMPARE = 4;
+    private static final int MOST_TOLD = 8;
 
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
@@ -93,10 +94,14 @@ public final class PieceNames implements Rule {
         if (meanings.size() > 1 && site.piece().isEmpty()) {
             Diagnostic finding =
                     Diagnostic.of(TreeCode.AMBIGUOUS_NAME, site.at(Aspect.NAME)).with("name", name);
-            for (PieceIndex.Known meaning : meanings) {
+            List<PieceIndex.Known> told = meanings.subList(0, Math.min(meanings.size(), MOST_TOLD));
+            for (PieceIndex.Known meaning : told) {
                 finding = finding.note(meaning(name, meaning));
             }
-            String keep = meanings.stream()
+            if (meanings.size() > told.size()) {
+                finding = finding.note("There are " + (meanings.size() - told.size()) + " more.");
+            }
+            String keep = told.stream()
                     .map(meaning -> "cut " + name + ", also " + meaning.piece().name())
                     .collect(Collectors.joining("; or "));
             found.accept(

@@ -7,11 +7,12 @@ import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Share;
 import dev.gambrel.tree.Source;
+import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.Piece.Published;
 import dev.gambrel.tree.inspection.Inspection;
+import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import dev.gambrel.tree.inspection.TreeCode;
@@ -19,6 +20,8 @@ import dev.gambrel.tree.rules.mass.KnownBases;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,36 +42,57 @@ public final class PublishedShares implements Rule {
      */
     private static final double INDIVIDUAL_VARIATION = 0.05;
 
+    /** So many figures, and so many sources of each, are told; of more it is said how many there are. */
+    private static final int MOST_TOLD = 8;
+
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        Map<TradeName, Source> sources = new HashMap<>();
+        inspection.tree().sources().forEach(source -> sources.putIfAbsent(source.name(), source));
+        Map<Piece, List<Print>> inPrint = new IdentityHashMap<>();
         for (Site site : inspection.sites()) {
-            site.piece().ifPresent(known -> {
-                Map<TradeName, List<Published>> byBase = known.piece().published().stream()
-                        .filter(figure -> isInPrint(figure, inspection.tree()))
-                        .collect(Collectors.groupingBy(Published::of, LinkedHashMap::new, Collectors.toList()));
-                byBase.forEach((base, figures) -> checkBase(site, base, figures, inspection, found));
-            });
+            site.piece()
+                    .map(PieceIndex.Known::piece)
+                    .map(piece -> inPrint.computeIfAbsent(piece, p -> Print.of(p, sources)))
+                    .ifPresent(prints -> prints.forEach(print -> checkBase(site, print, inspection, sources, found)));
         }
     }
 
-    private static boolean isInPrint(Published figure, CutTree tree) {
-        return figure.sources().stream()
-                .map(tree::source)
-                .flatMap(Optional::stream)
-                .anyMatch(source -> source.kind() == Source.Kind.PUBLISHED);
+    /** What is in print of one piece as a share of one other, with the ends of all its figures. */
+    private record Print(TradeName base, List<Published> figures, Quantity low, Quantity high) {
+        static List<Print> of(Piece piece, Map<TradeName, Source> sources) {
+            Map<TradeName, List<Published>> byBase = piece.published().stream()
+                    .filter(figure -> isPrinted(figure, sources))
+                    .collect(Collectors.groupingBy(Published::of, LinkedHashMap::new, Collectors.toList()));
+            return byBase.entrySet().stream()
+                    .map(entry -> new Print(
+                            entry.getKey(), entry.getValue(), lowest(entry.getValue()), highest(entry.getValue())))
+                    .toList();
+        }
+
+        private static boolean isPrinted(Published figure, Map<TradeName, Source> sources) {
+            return figure.sources().stream()
+                    .map(sources::get)
+                    .anyMatch(source -> source != null && source.kind() == Source.Kind.PUBLISHED);
+        }
+
+        boolean isRange() {
+            return figures.size() > 1 || figures.get(0).expected() instanceof Expected.CentralRange;
+        }
     }
 
     private static void checkBase(
-            Site site, TradeName base, List<Published> figures, Inspection inspection, Consumer<Diagnostic> found) {
-        Quantity low = lowest(figures);
-        Quantity high = highest(figures);
-        boolean isRange = figures.size() > 1 || figures.get(0).expected() instanceof Expected.CentralRange;
-        Optional<Double> share = baseSite(site, base, inspection).flatMap(site::shareOf);
-        if (isRange && share.filter(fraction -> fraction <= 1).isPresent()) {
+            Site site, Print print, Inspection inspection, Map<TradeName, Source> sources, Consumer<Diagnostic> found) {
+        if (!print.isRange()) {
+            return;
+        }
+        Optional<Double> share = baseSite(site, print.base(), inspection).flatMap(site::shareOf);
+        if (share.filter(fraction -> fraction <= 1).isPresent()) {
             double percent = share.get() * 100;
             double own = 2 * percent * Math.max(0, relativeSpread(site));
-            if (percent + own < low.value() - margin(low) || percent - own > high.value() + margin(high)) {
-                found.accept(outside(site, base, percent, figures, inspection.tree()));
+            if (percent + own < print.low().value() - margin(print.low())
+                    || percent - own > print.high().value() + margin(print.high())) {
+                found.accept(outside(site, percent, print, sources));
             }
         }
     }
@@ -98,27 +122,34 @@ public final class PublishedShares implements Rule {
                         .findFirst());
     }
 
-    private static Diagnostic outside(
-            Site site, TradeName base, double percent, List<Published> figures, CutTree tree) {
+    private static Diagnostic outside(Site site, double percent, Print print, Map<TradeName, Source> sources) {
         Diagnostic finding = Diagnostic.of(TreeCode.OUTSIDE_PUBLISHED, site.at(Aspect.SHARE))
                 .with("cut", site.name())
                 .with(
                         "share",
                         Quantity.rounded(new BigDecimal(percent).setScale(2, RoundingMode.HALF_UP), Unit.PERCENT))
-                .with("base", base)
-                .with("low", lowest(figures))
-                .with("high", highest(figures));
-        for (Published figure : figures) {
-            String cited = figure.sources().stream()
-                    .map(name -> tree.source(name)
-                            .map(source -> Visible.text(source.citation()))
-                            .orElse(name.text()))
-                    .collect(Collectors.joining("; "));
-            finding = finding.note(figure.expected() + " of " + base + ": " + cited);
+                .with("base", print.base())
+                .with("low", print.low())
+                .with("high", print.high());
+        List<Published> figures = print.figures();
+        for (Published figure : figures.subList(0, Math.min(figures.size(), MOST_TOLD))) {
+            finding = finding.note(figure.expected() + " of " + print.base() + ": " + cited(figure, sources));
+        }
+        if (figures.size() > MOST_TOLD) {
+            finding = finding.note("There are " + (figures.size() - MOST_TOLD) + " more.");
         }
         finding = finding.note("A twentieth of a figure, and two of the house's own spreads, are allowed for.");
         return finding.help(
                 "Check where the cut is made and what is left on it; if the house does cut it so, say so: allow outside-published \"the reason\"");
+    }
+
+    private static String cited(Published figure, Map<TradeName, Source> sources) {
+        return figure.sources().stream()
+                .limit(MOST_TOLD)
+                .map(name -> sources.containsKey(name)
+                        ? Visible.text(sources.get(name).citation())
+                        : name.text())
+                .collect(Collectors.joining("; "));
     }
 
     /** The two ends of a figure as printed; the same where it is no range. */

@@ -1,11 +1,11 @@
 package dev.gambrel.tree.rules.choice;
 
 import dev.gambrel.text.TradeName;
-import dev.gambrel.tree.Carcass;
 import dev.gambrel.tree.choice.Condition;
 import dev.gambrel.tree.choice.Mark;
 import dev.gambrel.tree.choice.WeightRange;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,11 +25,10 @@ record Coverage(List<Conditioned> impossible, List<Overlap> overlaps, List<Strin
      */
     record Overlap(Conditioned first, Conditioned second, String words) {}
 
-    /** The coverage; nothing where a grade, or a value of it, is not known. Costs O(n log n). */
-    static Optional<Coverage> of(List<Conditioned> ways, Carcass carcass) {
+    /** The coverage; nothing where a grade, or a value of it, is not known. Costs O(n log n) of n ways. */
+    static Optional<Coverage> of(List<Conditioned> ways, Map<TradeName, GradeScale> grades) {
         return ways.get(0).condition() instanceof Condition.Graded graded
-                ? carcass.grade(graded.grade())
-                        .flatMap(grade -> GradeScale.of(grade).coverage(ways))
+                ? Optional.ofNullable(grades.get(graded.grade())).flatMap(grade -> grade.coverage(ways))
                 : Optional.of(ofWeights(ways));
     }
 

@@ -2,6 +2,7 @@ package dev.gambrel.tree.rules.choice;
 
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Way;
 import dev.gambrel.tree.choice.Choice;
 import dev.gambrel.tree.choice.Condition;
@@ -10,7 +11,9 @@ import dev.gambrel.tree.inspection.Inspection;
 import dev.gambrel.tree.inspection.Rule;
 import dev.gambrel.tree.inspection.Site;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -21,10 +24,12 @@ import java.util.function.Consumer;
 public final class SeparateConditions implements Rule {
     @Override
     public void check(Inspection inspection, Consumer<Diagnostic> found) {
+        Map<TradeName, GradeScale> grades = new HashMap<>();
+        inspection.tree().carcass().grades().forEach(grade -> grades.putIfAbsent(grade.name(), GradeScale.of(grade)));
         for (Site site : inspection.sites()) {
             List<Conditioned> ways = conditioned(site);
             if (!ways.isEmpty() && !site.isUnsure()) {
-                checkSite(site, ways, inspection, found);
+                checkSite(site, ways, grades, found);
             }
         }
     }
@@ -40,14 +45,14 @@ public final class SeparateConditions implements Rule {
     }
 
     private static void checkSite(
-            Site site, List<Conditioned> ways, Inspection inspection, Consumer<Diagnostic> found) {
+            Site site, List<Conditioned> ways, Map<TradeName, GradeScale> grades, Consumer<Diagnostic> found) {
         Optional<Conditioned> other =
                 ways.stream().filter(way -> !way.isLike(ways.get(0))).findFirst();
         if (other.isPresent()) {
             found.accept(differ(site, ways.get(0), other.get()));
             return;
         }
-        Optional<Coverage> coverage = Coverage.of(ways, inspection.tree().carcass());
+        Optional<Coverage> coverage = Coverage.of(ways, grades);
         if (coverage.isEmpty()) {
             return;
         }
