@@ -7,6 +7,7 @@ import dev.gambrel.yields.comparison.fact.Meaning.Bounded;
 import dev.gambrel.yields.comparison.fact.Meaning.Figure;
 import dev.gambrel.yields.comparison.fact.Meaning.Free;
 import dev.gambrel.yields.comparison.fact.Meaning.OneOf;
+import dev.gambrel.yields.comparison.fact.Meaning.Outside;
 import dev.gambrel.yields.comparison.fact.Meaning.ReliedOn;
 import dev.gambrel.yields.comparison.fact.Meaning.Route;
 import dev.gambrel.yields.comparison.fact.Stated.Loss;
@@ -25,6 +26,8 @@ final class Judgement {
         } else if (was instanceof Bounded before) {
             Bounded after = (Bounded) is;
             return before.of().equals(after.of()) ? changed(before.limit(), after.limit()) : Effect.BREAKS;
+        } else if (was instanceof Outside before) {
+            return changed(before.share().limit(), ((Outside) is).share().limit());
         } else if (was instanceof OneOf before) {
             return changed(before.names(), ((OneOf) is).names());
         } else if (was instanceof Figure before) {

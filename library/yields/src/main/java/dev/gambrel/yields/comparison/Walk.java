@@ -82,14 +82,20 @@ final class Walk {
         }
         Pairs<Fact> left = Pairs.of(ordered(same.gone()), ordered(same.appeared()), Fact::what);
         left.both().forEach(pair -> changed(before, after, pair, givesWay));
-        for (Fact fact : left.gone()) {
+        for (Fact fact : byThemselves(left.gone())) {
             Effect effect = Judgement.gone(fact.meaning());
             fact(after, fact, said(before, fact), new Said.NotStated(after.place()), effect, givesWay);
         }
-        for (Fact fact : left.appeared()) {
+        for (Fact fact : byThemselves(left.appeared())) {
             Effect effect = Judgement.appeared(fact.meaning());
             fact(after, fact, new Said.NotStated(before.place()), said(after, fact), effect, givesWay);
         }
+    }
+
+    private static List<Fact> byThemselves(List<Fact> facts) {
+        return facts.stream()
+                .filter(fact -> !(fact.meaning() instanceof Meaning.Outside))
+                .toList();
     }
 
     /** Facts about one thing are paired in the order of their words, since the order of lines has no meaning. */

@@ -27,6 +27,9 @@ import java.util.Optional;
  */
 record CarcassByBoth(List<CarcassWeight> asked, Working working, Measurements measured, List<Diagnostic> findings) {
     Weights of(ComparedFile before, ComparedFile after) {
+        if (before.tree().isRequirement() || after.tree().isRequirement()) {
+            return new Weights.NotWorkedOut("A requirement has no shares, so that no weights follow from it.");
+        }
         Optional<CarcassWeight> carcass =
                 asked.stream().findFirst().or(() -> YieldComparison.commonCarcass(before.tree(), after.tree()));
         if (carcass.isEmpty()) {

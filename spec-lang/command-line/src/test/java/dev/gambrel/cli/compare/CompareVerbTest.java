@@ -108,6 +108,24 @@ class CompareVerbTest {
     }
 
     @Test
+    void two_requirements_of_a_buyer_are_compared_without_weights() {
+        String wanted = """
+                language 1
+                use "catalogue:sheep"
+                requirement "Racks" revision 1 for sheep
+                cut best end, part boned {
+                  weight between 600 g and 800 g, at most 1 in 20 outside
+                }
+                """;
+        String before = Run.write(folder, "wanted.cuts", wanted);
+        String after = Run.write(folder, "asked.cuts", wanted.replace("600 g", "650 g"));
+        Run run = Run.of("compare", before, after);
+        assertTrue(run.out().contains("tightens 1"), run.out());
+        assertTrue(run.out().contains("    is  650 g to 800 g  [asked.cuts, line 5]\n"), run.out());
+        assertTrue(run.out().contains("A requirement has no shares"), run.out());
+    }
+
+    @Test
     void a_file_with_errors_is_not_compared() {
         Run run = against("rest -> mince", "");
         assertEquals(ExitStatus.FINDINGS, run.status());

@@ -69,6 +69,7 @@ final class CutFacts {
         }
         SpecificationFacts.notes(description.notes(), facts);
         bench(description.bench(), facts);
+        SupplyFacts.add(description.terms(), facts);
     }
 
     private static void separation(Separation separation, int index, Facts facts) {
@@ -81,13 +82,15 @@ final class CutFacts {
     private static void reference(Reference reference, int index, Facts facts) {
         String words = reference.scheme() + " " + reference.number()
                 + (reference.edition().isEmpty() ? "" : ", edition " + reference.edition())
-                + (reference.but().isEmpty() ? "" : ", but " + reference.but());
+                + (reference.range().isEmpty() ? "" : ", range " + reference.range())
+                + (reference.but().isEmpty() ? "" : ", but " + reference.but())
+                + (reference.rules() == Reference.Rules.NOT_STATED ? "" : ", " + reference.rules().words());
         String what = "number of " + reference.scheme().key();
         facts.reliedOn(
                 what,
                 Aspect.REFERENCE,
                 index,
-                List.of(reference.number(), reference.edition(), reference.but()),
+                List.of(reference.number(), reference.edition(), reference.but(), reference.range(), reference.rules().words()),
                 words);
         facts.sources("the " + what, Aspect.REFERENCE, index, reference.sources());
     }

@@ -58,6 +58,13 @@ public sealed interface Meaning {
     }
 
     /**
+     * How many pieces may lie outside a limit. It comes and goes with that limit, and then is no change of its own.
+     *
+     * @param share the most of them, per cent
+     */
+    record Outside(Bounded share) implements Meaning {}
+
+    /**
      * A limit to some names.
      *
      * @param names those that are accepted

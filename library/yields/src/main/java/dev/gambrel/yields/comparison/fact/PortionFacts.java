@@ -7,6 +7,7 @@ import dev.gambrel.tree.portion.Acceptance;
 import dev.gambrel.tree.portion.Aim;
 import dev.gambrel.tree.portion.Finish;
 import dev.gambrel.tree.portion.Measure;
+import dev.gambrel.tree.portion.Limit;
 import dev.gambrel.tree.portion.Precedence;
 import dev.gambrel.tree.portion.Slicing;
 import dev.gambrel.yields.comparison.fact.Stated.Family;
@@ -57,6 +58,9 @@ final class PortionFacts {
     private static void acceptance(Acceptance acceptance, Facts facts) {
         LimitFacts.stated("weight accepted", Aspect.LIMIT, acceptance.weight(), facts);
         LimitFacts.stated("thickness accepted", Aspect.THICKNESS_LIMIT, acceptance.thickness(), facts);
+        if (!(acceptance.weight() instanceof Limit.NotStated && acceptance.thickness() instanceof Limit.NotStated)) {
+            SupplyFacts.outside(acceptance.outside(), "range", Aspect.LIMIT, 0, facts);
+        }
         LimitFacts.smallest(acceptance.smallest(), facts);
         LimitFacts.fewest(acceptance.fewest(), facts);
         if (acceptance.precedence() != Precedence.NOT_STATED) {

@@ -8,7 +8,7 @@ import dev.gambrel.tree.Specification;
 import dev.gambrel.tree.Standing;
 import java.util.List;
 
-/** What a specification says of itself: all of it words, since nothing is cut by them. */
+/** What a specification says of itself. */
 final class SpecificationFacts {
     private SpecificationFacts() {}
 
@@ -16,6 +16,8 @@ final class SpecificationFacts {
         Specification specification = tree.specification();
         facts.free("title", Aspect.TITLE, 0, specification.title());
         facts.free("revision", Aspect.TITLE, 0, revision(specification));
+        facts.reliedOn("who speaks", Aspect.TITLE, specification.side().name(), specification.side().words());
+        SupplyFacts.add(specification.terms(), facts);
         notes(tree.notes(), facts);
         for (int i = 0; i < tree.sources().size(); i++) {
             Source source = tree.sources().get(i);
