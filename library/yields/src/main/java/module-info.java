@@ -1,6 +1,7 @@
 /** What a carcass should give: expected weights with their spread, streams, portions. */
 module dev.gambrel.yields {
     requires transitive dev.gambrel.tree;
+    requires java.xml;
     requires org.apache.commons.statistics.distribution;
 
     exports dev.gambrel.yields;
@@ -9,6 +10,7 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.composition;
     exports dev.gambrel.yields.conformance;
     exports dev.gambrel.yields.conformance.clause;
+    exports dev.gambrel.yields.conformance.report;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;
     exports dev.gambrel.yields.lean;

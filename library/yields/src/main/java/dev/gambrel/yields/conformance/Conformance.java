@@ -10,6 +10,7 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Side;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.inspection.PieceIndex;
+import dev.gambrel.yields.conformance.clause.Stated;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -54,6 +55,18 @@ public final class Conformance {
         return Result.hasError(wrong)
                 ? Result.failed(wrong)
                 : Result.of(new Comparison(house, buyer, question).conformity(), wrong);
+    }
+
+    /**
+     * What a text asks for, clause by clause, whatever house it is held against.
+     *
+     * @param buyer what is required, in which {@link dev.gambrel.tree.rules.TreeRules} finds no error
+     * @return each clause with its place, in the order in which the answers to them stand
+     */
+    public static List<Stated> asked(CutTree buyer) {
+        return Asked.items(buyer, new PieceIndex(buyer.species())).stream()
+                .flatMap(item -> item.clauses().stream())
+                .toList();
     }
 
     private static Place title() {

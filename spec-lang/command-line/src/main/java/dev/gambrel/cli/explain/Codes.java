@@ -18,6 +18,7 @@ import dev.gambrel.tree.inspection.EquationCode;
 import dev.gambrel.tree.inspection.TermCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.yields.YieldCode;
+import dev.gambrel.yields.conformance.ConformanceCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
@@ -55,6 +56,7 @@ public final class Codes {
                         MeasurementCode.values(),
                         BlendCode.values(),
                         PackCode.values(),
+                        ConformanceCode.values(),
                         ReferenceCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))

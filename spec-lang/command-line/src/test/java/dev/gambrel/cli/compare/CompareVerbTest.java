@@ -161,8 +161,10 @@ class CompareVerbTest {
         for (int i = 0; i < 60; i++) {
             notes.append("note \"words ").append(i).append("\"\n");
         }
-        assertTrue(against("rest -> mince", notes + "rest -> mince").out().contains("  and 10 more; --all shows them\n"));
-        assertFalse(against("rest -> mince", notes + "rest -> mince", "--all").out().contains("--all shows them"));
+        assertTrue(
+                against("rest -> mince", notes + "rest -> mince").out().contains("  and 10 more; --all shows them\n"));
+        assertFalse(
+                against("rest -> mince", notes + "rest -> mince", "--all").out().contains("--all shows them"));
     }
 
     @Test
