@@ -52,6 +52,11 @@ public final class Conformance {
                     .help("Ask the buyer for a requirement for this animal, or take the specification for that one."));
         }
         wrong.addAll(unknown(question, house, buyer));
+        if (asked(buyer).isEmpty()) {
+            wrong.add(Diagnostic.of(ConformanceCode.NOTHING_ASKED, title())
+                    .with("side", buyer.specification().side().words())
+                    .help("Ask the buyer for limits; what a buyer expects is not asked."));
+        }
         return Result.hasError(wrong)
                 ? Result.failed(wrong)
                 : Result.of(new Comparison(house, buyer, question).conformity(), wrong);

@@ -15,6 +15,7 @@ import dev.gambrel.cli.verb.Verb;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.yields.conformance.Conformance;
+import dev.gambrel.yields.conformance.ConformanceCode;
 import dev.gambrel.yields.conformance.Conformity;
 import dev.gambrel.yields.conformance.Question;
 import dev.gambrel.yields.conformance.report.ComparedTexts;
@@ -117,10 +118,13 @@ public final class ConformVerb implements Verb {
         return new ComparedTexts.Text(file, read.orElseThrow().written());
     }
 
-    /** What stands in the way of any answer is told of the buyer's text. */
+    /** What stands in the way of any answer is told of the buyer's text, unless it is the house's that is of the wrong kind. */
     private static void print(List<Diagnostic> findings, ComparedTexts texts, Terminal terminal) {
         List<Diagnostic> placed = findings.stream()
-                .map(finding -> finding.at(texts.buyer().written()))
+                .map(finding -> finding.at(
+                        finding.code() == ConformanceCode.NOT_A_SPECIFICATION
+                                ? texts.house().written()
+                                : texts.buyer().written()))
                 .toList();
         FindingsPrinter.print(placed, terminal.err(), terminal.colour(), false);
     }

@@ -67,7 +67,7 @@ public final class ConformityText {
 
     private void told(Told told) {
         REASON.print(List.of("-", told.sentence()), out);
-        told.help().forEach(help -> UNDER.print(List.of("  →", help), out));
+        told.help().forEach(help -> REASON.print(List.of("→", help), out));
         places(told);
     }
 
