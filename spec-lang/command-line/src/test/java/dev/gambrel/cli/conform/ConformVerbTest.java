@@ -30,7 +30,7 @@ class ConformVerbTest {
             keep at most 4 °C
             age between 5 days and 10 days
             pack in vacuum bag
-            cut topside 11.218 % ± 0.75 %, one per carcass {
+            cut topside 11.447 % ± 0.7651 %, one per carcass {
               trim fat to at most 3 mm at any point 1 % ± 0.1 % -> bin
               remove silverskin 1 % ± 0.1 % -> bin
               portion steak 177 g ± 6 g, between 165 g and 190 g, remainder -> dice
@@ -71,7 +71,7 @@ class ConformVerbTest {
     }
 
     /**
-     * One piece of 1.1218 kg ± 0.075 kg: the carcass of 10 kg gives 11.218 % ± 0.75 % of it. Shares of the normal distribution,
+     * One piece of 1.1218 kg ± 0.075 kg: the carcass of 10 kg gives 11.447 % ± 0.7651 % of it. Shares of the normal distribution,
      * and 180 g less 1.959964 times 6 g, worked out apart.
      */
     @Test
@@ -123,8 +123,8 @@ class ConformVerbTest {
                 }
                 """;
         // 2.9 × 0.45359237 kg = 1.315417873 kg.
-        String held = "cut topside 11.218 % ± 0.75 %, one per carcass {\n  weight at most %s kg\n";
-        String cut = "cut topside 11.218 % ± 0.75 %, one per carcass {\n";
+        String held = "cut topside 11.447 % ± 0.7651 %, one per carcass {\n  weight at most %s kg\n";
+        String cut = "cut topside 11.447 % ± 0.7651 %, one per carcass {\n";
         Run meets = conform(HOUSE.replace(cut, held.replace("%s", "1.315417873")), buyer);
         assertEquals(ExitStatus.FINE, meets.status(), meets.out());
         Run fails = conform(HOUSE.replace(cut, held.replace("%s", "1.315417874")), buyer);
