@@ -57,7 +57,12 @@ class ConformityLaws {
     private static CutTree house(List<String> lines) {
         return compiled("language 1\nuse \"catalogue:sheep\"\nspecification \"House\" revision 1 for sheep\n"
                 + "carcass cold, 20 kg to 24 kg\nstream mince, saleable\ncut leg 33 %, two per carcass {\n"
-                + String.join("\n", lines) + "\n}\nrest -> mince\n");
+                + lines.stream().map(ConformityLaws::homed).collect(Collectors.joining("\n")) + "\n}\nrest -> mince\n");
+    }
+
+    /** What comes off a house's cut goes somewhere. */
+    private static String homed(String line) {
+        return line.startsWith("trim") || line.startsWith("remove") ? line + " 1 % -> mince" : line;
     }
 
     private static CutTree buyer(List<String> lines) {
