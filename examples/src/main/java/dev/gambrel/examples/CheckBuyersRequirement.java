@@ -19,8 +19,10 @@ public final class CheckBuyersRequirement {
      * @param args the house's specification and the buyer's requirement
      */
     public static void main(String[] args) {
-        CutTree house = new SpecCompiler().compile(Path.of(args[0])).orElseThrow().tree();
-        CutTree buyer = new SpecCompiler().compile(Path.of(args[1])).orElseThrow().tree();
+        CutTree house =
+                new SpecCompiler().compile(Path.of(args[0])).orElseThrow().tree();
+        CutTree buyer =
+                new SpecCompiler().compile(Path.of(args[1])).orElseThrow().tree();
         Conformity conformity = Conformance.of(house, buyer, Question.PLAIN).orElseThrow();
         for (Answer answer : conformity.answers()) {
             if (answer.verdict() != Verdict.MEETS) {

@@ -193,8 +193,9 @@ class ProgramsTest {
     void a_deer_steak_may_be_five_grams_too_light() throws IOException {
         String report = checked("fallow.cuts", "deer-steaks-wanted.cuts");
         assertTrue(
-                report.contains("fails: Asked: 165 g to 180 g. The house lays down 160 g to 180 g, which allows 5 g less"
-                        + " at the low end.\n"),
+                report.contains(
+                        "fails: Asked: 165 g to 180 g. The house lays down 160 g to 180 g, which allows 5 g less"
+                                + " at the low end.\n"),
                 report);
         assertTrue(report.endsWith("\ndoes not conform\n"), report);
     }

@@ -61,8 +61,7 @@ class ConformityCasesTest {
         int buyerAt = pair.indexOf("\nbuyer\n");
         Compilation house = compiled("house.cuts", pair.substring(houseAt + 6, buyerAt + 1));
         Compilation buyer = compiled("buyer.cuts", pair.substring(buyerAt + 7));
-        Result<Conformity> result =
-                Conformance.of(house.tree(), buyer.tree(), question(pair.substring(0, houseAt)));
+        Result<Conformity> result = Conformance.of(house.tree(), buyer.tree(), question(pair.substring(0, houseAt)));
         var texts = new ComparedTexts(
                 new ComparedTexts.Text("house.cuts", place -> house.origins().written(place)),
                 new ComparedTexts.Text("buyer.cuts", place -> buyer.origins().written(place)));
@@ -74,7 +73,9 @@ class ConformityCasesTest {
 
     /** What is met is told in one line, so its code stands before. */
     private static String codes(Conformity conformity) {
-        return Corpus.codes(conformity.answers().stream().map(answer -> answer.reason()).toList()) + "\n";
+        return Corpus.codes(conformity.answers().stream()
+                        .map(answer -> answer.reason())
+                        .toList()) + "\n";
     }
 
     private static Question question(String match) {
@@ -96,6 +97,8 @@ class ConformityCasesTest {
         String text = body.startsWith("language")
                 ? body
                 : name.startsWith("house") ? Sheets.hogget(body + "rest -> mince\n") : BUYER + body;
-        return new SpecCompiler().compile(new SourceText(name, text), Sources.none()).orElseThrow();
+        return new SpecCompiler()
+                .compile(new SourceText(name, text), Sources.none())
+                .orElseThrow();
     }
 }

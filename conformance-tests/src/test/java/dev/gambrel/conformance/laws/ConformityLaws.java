@@ -89,13 +89,15 @@ class ConformityLaws {
     }
 
     @Property(tries = 100)
-    void one_silence_and_it_is_not_shown(@ForAll("someLines") List<String> held, @ForAll("someLines") List<String> asked) {
+    void one_silence_and_it_is_not_shown(
+            @ForAll("someLines") List<String> held, @ForAll("someLines") List<String> asked) {
         Conformity conformity = answer(held, asked);
         assertEquals(held.containsAll(asked) ? Overall.CONFORMS : Overall.NOT_SHOWN, conformity.overall());
     }
 
     @Property(tries = 100)
-    void there_is_an_answer_to_each_clause(@ForAll("someLines") List<String> held, @ForAll("someLines") List<String> asked) {
+    void there_is_an_answer_to_each_clause(
+            @ForAll("someLines") List<String> held, @ForAll("someLines") List<String> asked) {
         assertEquals(
                 Conformance.asked(buyer(asked)),
                 answer(held, asked).answers().stream().map(Answer::asked).toList());
@@ -117,10 +119,13 @@ class ConformityLaws {
     }
 
     @Property(tries = 100)
-    void a_limit_is_met_as_long_as_it_is_no_tighter(@ForAll @IntRange(min = 1, max = 90) int held, @ForAll @IntRange(min = 1, max = 90) int asked) {
+    void a_limit_is_met_as_long_as_it_is_no_tighter(
+            @ForAll @IntRange(min = 1, max = 90) int held, @ForAll @IntRange(min = 1, max = 90) int asked) {
         assertEquals(
                 held <= asked ? Verdict.MEETS : Verdict.FAILS,
-                verdict("trim fat to at most " + held + " mm at any point", "trim fat to at most " + asked + " mm at any point"));
+                verdict(
+                        "trim fat to at most " + held + " mm at any point",
+                        "trim fat to at most " + asked + " mm at any point"));
         assertEquals(
                 held >= asked ? Verdict.MEETS : Verdict.FAILS,
                 verdict("thickness at least " + held + " mm", "thickness at least " + asked + " mm"));
@@ -128,7 +133,8 @@ class ConformityLaws {
 
     /** A pound is 0.45359237 kg: International Yard and Pound Agreement, 1959. */
     @Property(tries = 100)
-    void a_unit_makes_no_difference(@ForAll @IntRange(min = 1, max = 9999) int hundredths, @ForAll @IntRange(min = -1, max = 1) int more) {
+    void a_unit_makes_no_difference(
+            @ForAll @IntRange(min = 1, max = 9999) int hundredths, @ForAll @IntRange(min = -1, max = 1) int more) {
         BigDecimal pounds = BigDecimal.valueOf(hundredths, 2);
         BigDecimal grams = pounds.multiply(new BigDecimal("453.59237")).add(BigDecimal.valueOf(more, 7));
         Verdict wanted = more <= 0 ? Verdict.MEETS : Verdict.FAILS;

@@ -99,7 +99,9 @@ class ConformVerbTest {
         assertTrue(out.contains("buyer: buyer.cuts:9; house: house.cuts:7 (G2211)"), out);
         assertTrue(out.contains("4 meet, 3 fail, 3 not stated\nOverall: does not conform.\n"), out);
         assertTrue(out.contains("no answer here is legal advice"), out);
-        assertTrue(out.lines().takeWhile(line -> !line.startsWith("This compares")).allMatch(line -> line.length() <= 100));
+        assertTrue(out.lines()
+                .takeWhile(line -> !line.startsWith("This compares"))
+                .allMatch(line -> line.length() <= 100));
     }
 
     @Test
@@ -155,7 +157,8 @@ class ConformVerbTest {
         String html = Files.readString(page);
         assertFalse(html.contains("<script") || html.contains("<b "), html);
         assertTrue(html.startsWith("<!DOCTYPE html>") && html.contains("<meta charset=\"UTF-8\"/>"), html);
-        for (String wanted : List.of("does not conform", "Signature", "The buyer", "buyer.cuts:9; house: house.cuts:7")) {
+        for (String wanted :
+                List.of("does not conform", "Signature", "The buyer", "buyer.cuts:9; house: house.cuts:7")) {
             assertTrue(html.contains(wanted), wanted);
         }
         var document = DocumentBuilderFactory.newInstance()
@@ -171,7 +174,9 @@ class ConformVerbTest {
         assertEquals(ExitStatus.WRONG_USAGE, run.status());
         assertEquals(BUYER, Files.readString(folder.resolve("buyer.cuts")));
         Path link = Files.createSymbolicLink(folder.resolve("link.html"), folder.resolve("buyer.cuts"));
-        assertEquals(ExitStatus.WRONG_USAGE, conform(HOUSE, BUYER, "--html", link.toString()).status());
+        assertEquals(
+                ExitStatus.WRONG_USAGE,
+                conform(HOUSE, BUYER, "--html", link.toString()).status());
         assertEquals(BUYER, Files.readString(folder.resolve("buyer.cuts")));
     }
 
@@ -210,8 +215,12 @@ class ConformVerbTest {
         assertTrue(conform(HOUSE, buyer).out().contains("haunch joint, matched to nothing"));
         Run run = conform(HOUSE, buyer, "--match", "haunch joint = topside", "--carcass", "10 kg cold");
         assertTrue(run.out().contains("4 meet, 3 fail, 3 not stated"), run.out());
-        assertEquals(ExitStatus.WRONG_USAGE, conform(HOUSE, buyer, "--match", "haunch joint").status());
-        assertEquals(ExitStatus.FINDINGS, conform(HOUSE, buyer, "--match", "haunch joint = rump").status());
+        assertEquals(
+                ExitStatus.WRONG_USAGE,
+                conform(HOUSE, buyer, "--match", "haunch joint").status());
+        assertEquals(
+                ExitStatus.FINDINGS,
+                conform(HOUSE, buyer, "--match", "haunch joint = rump").status());
     }
 
     @Test
