@@ -3,6 +3,7 @@ module dev.gambrel.yields {
     requires dev.gambrel.references;
     requires transitive dev.gambrel.tree;
     requires org.apache.commons.numbers.gamma;
+    requires java.xml;
     requires org.apache.commons.statistics.distribution;
 
     exports dev.gambrel.yields;
@@ -12,6 +13,7 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.conformance;
     exports dev.gambrel.yields.conformance.clause;
     exports dev.gambrel.yields.conformance.number;
+    exports dev.gambrel.yields.conformance.report;
     exports dev.gambrel.yields.control;
     exports dev.gambrel.yields.cuttingtest;
     exports dev.gambrel.yields.estimate;

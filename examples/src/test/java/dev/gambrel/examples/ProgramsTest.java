@@ -172,6 +172,34 @@ class ProgramsTest {
         assertEquals(2.25, 40 * Math.sqrt(one.spread().variance() / 12), 0.005);
     }
 
+    private static String checked(String house, String buyer) throws IOException {
+        String[] files = {Marram.file(house).toString(), Marram.file(buyer).toString()};
+        return printed(() -> CheckBuyersRequirement.main(files));
+    }
+
+    @Test
+    void what_harbour_table_requires_of_racks_is_undertaken() throws IOException {
+        assertEquals("conforms\n", checked("hogget-undertaken.cuts", "racks-wanted.cuts"));
+    }
+
+    @Test
+    void a_sheet_that_says_nothing_of_cold_or_age_is_not_shown_to_conform() throws IOException {
+        String report = checked("hogget.cuts", "racks-wanted.cuts");
+        assertTrue(report.contains("not stated: Asked: chilled. The house lays down nothing about it.\n"), report);
+        assertTrue(report.endsWith("\nnot shown to conform\n"), report);
+    }
+
+    @Test
+    void a_deer_steak_may_be_five_grams_too_light() throws IOException {
+        String report = checked("fallow.cuts", "deer-steaks-wanted.cuts");
+        assertTrue(
+                report.contains(
+                        "fails: Asked: 165 g to 180 g. The house lays down 160 g to 180 g, which allows 5 g less"
+                                + " at the low end.\n"),
+                report);
+        assertTrue(report.endsWith("\ndoes not conform\n"), report);
+    }
+
     private static String printed(Program program) throws IOException {
         PrintStream before = System.out;
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -17,6 +17,7 @@ import dev.gambrel.json.JsonCode;
 import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.conformance.number.NumberCode;
+import dev.gambrel.yields.conformance.ConformanceCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
@@ -61,6 +62,7 @@ class EveryCodeHasACaseTest {
                 || code instanceof MeasurementCode
                 || code instanceof BlendCode
                 || code instanceof PackCode
+                || code instanceof ConformanceCode
                 || code instanceof ReferenceCode;
     }
 

@@ -14,6 +14,7 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.yields.conformance.number.NumberCode;
+import dev.gambrel.yields.conformance.ConformanceCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
@@ -53,6 +54,7 @@ class ExplainPagesTest {
                 || code instanceof MeasurementCode
                 || code instanceof BlendCode
                 || code instanceof PackCode
+                || code instanceof ConformanceCode
                 || code instanceof ReferenceCode;
     }
 

@@ -48,6 +48,26 @@ public final class TreeJsonReader {
     }
 
     /**
+     * Reads a file's bytes within the usual limits, and keeps where everything is written.
+     *
+     * @param name the file's name for people
+     * @param bytes the whole file, in UTF-8, with or without a byte order mark
+     * @return the tree with its places, or the findings of {@link JsonCode} and of the rules
+     */
+    public static Result<PlacedTree> readPlaced(String name, byte[] bytes) {
+        try {
+            Limits limits = Limits.DEFAULT;
+            return read(Utf8.decode(name, bytes, limits), limits, (tree, places) -> {
+                Result<CutTree> checked = withRules(tree, places, limits);
+                return new Result<>(
+                        checked.value().map(sound -> new PlacedTree(sound, places::written)), checked.diagnostics());
+            });
+        } catch (Refused refused) {
+            return Result.failed(List.of(refused.finding()));
+        }
+    }
+
+    /**
      * Reads a text.
      *
      * @param text the whole text
@@ -63,8 +83,8 @@ public final class TreeJsonReader {
         return read(text, limits, (tree, places) -> Result.of(tree, List.of()));
     }
 
-    private static Result<CutTree> read(
-            SourceText text, Limits limits, BiFunction<CutTree, PartPlaces, Result<CutTree>> whenRead) {
+    private static <T> Result<T> read(
+            SourceText text, Limits limits, BiFunction<CutTree, PartPlaces, Result<T>> whenRead) {
         Findings findings = new Findings(text);
         try {
             Utf8.checkLength(text, limits);

@@ -5,6 +5,7 @@ import dev.gambrel.cli.carcasses.CarcassesVerb;
 import dev.gambrel.cli.catalogue.CatalogueVerb;
 import dev.gambrel.cli.check.CheckVerb;
 import dev.gambrel.cli.compare.CompareVerb;
+import dev.gambrel.cli.conform.ConformVerb;
 import dev.gambrel.cli.estimate.EstimateVerb;
 import dev.gambrel.cli.explain.ExplainVerb;
 import dev.gambrel.cli.format.FormatVerb;
@@ -40,6 +41,7 @@ final class Verbs {
             case OriginVerb.NAME -> Optional.of(new OriginVerb());
             case CatalogueVerb.NAME -> Optional.of(new CatalogueVerb());
             case CompareVerb.NAME -> Optional.of(new CompareVerb());
+            case ConformVerb.NAME -> Optional.of(new ConformVerb());
             case FormatVerb.NAME -> Optional.of(new FormatVerb());
             case ExplainVerb.NAME -> Optional.of(new ExplainVerb());
             case CompletionVerb.NAME -> Optional.of(new CompletionVerb());
@@ -59,6 +61,7 @@ final class Verbs {
                 TreeVerb.NAME,
                 OriginVerb.NAME,
                 CompareVerb.NAME,
+                ConformVerb.NAME,
                 FormatVerb.NAME,
                 CatalogueVerb.NAME,
                 ExplainVerb.NAME,
@@ -73,7 +76,8 @@ final class Verbs {
                 .description("Reads how a carcass is cut, checks it, and says what the carcass should give.")
                 .footer(
                         "",
-                        "Exit status: 0 fine, 1 errors found, 2 wrong usage, 3 could not read or a limit was hit.",
+                        "Exit status: 0 fine, 1 errors found, 2 wrong usage, 3 could not read or a limit was hit;",
+                        "of conform also 4 not shown to conform, 5 does not conform.",
                         "Figures are estimates; knife, saw, temperature and risk material need the usual care",
                         "and follow local rules.");
         root.addOption(OptionSpec.builder("-h", "--help")

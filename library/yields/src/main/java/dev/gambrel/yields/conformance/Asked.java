@@ -5,14 +5,13 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.inspection.PieceIndex;
 import dev.gambrel.yields.conformance.clause.CutClauses;
 import dev.gambrel.yields.conformance.clause.Stated;
-import dev.gambrel.yields.conformance.clause.SupplyClauses;
 import dev.gambrel.yields.conformance.number.WeightRanges;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What a buyer asks for: each product with its own clauses, and then those that hold for all. */
+/** What a buyer asks for: each product with its own clauses, and then those further up that hold for it. */
 final class Asked {
     /**
      * A product with the clauses that it is held against.
@@ -24,13 +23,11 @@ final class Asked {
     record Item(Offer offer, List<Stated> clauses, boolean isOnlyPath) {}
 
     private final Offers offers;
-    private final List<Stated> general;
     private final Set<TreePath> holders = new HashSet<>();
     private final Set<Stated> taken = new HashSet<>();
 
     private Asked(CutTree buyer, PieceIndex pieces) {
         this.offers = Offers.of(buyer, pieces);
-        this.general = SupplyClauses.of(buyer.terms(), TreePath.ROOT);
         offers.all().forEach(offer -> holders.add(offer.product().path().parent()));
     }
 
@@ -57,7 +54,7 @@ final class Asked {
         boolean isCut = offer.product().kind() == Product.Kind.CUT;
         boolean isHolder = holders.contains(offer.product().path());
         if (isCut && (!clauses.isEmpty() || !isHolder)) {
-            clauses.addAll(general);
+            clauses.addAll(offer.inherited());
         }
         return new Item(offer, clauses, clauses.isEmpty() && (isHolder || !isCut));
     }

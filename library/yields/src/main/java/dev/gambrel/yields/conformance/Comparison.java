@@ -88,7 +88,7 @@ final class Comparison {
     private ProductAnswer answered(Asked.Item item, Offer offer) {
         Judge judge = new Judge(offer);
         List<Answer> answers = item.clauses().stream()
-                .map(clause -> weighed(judge.answer(clause), offer))
+                .map(clause -> placed(weighed(judge.answer(clause), offer), offer))
                 .toList();
         return new ProductAnswer(
                 item.offer().product().path(), List.of(offer.product()), answers, numbers(item, offer));
@@ -113,9 +113,22 @@ final class Comparison {
         boolean isOnlyExpected =
                 answer.reason().code() == ConformanceCode.NOTHING_SAID && weights.isExpected(offer.product());
         Diagnostic reason = isOnlyExpected
-                ? new Finding(answer.asked(), List.of()).reason(ConformanceCode.ONLY_EXPECTED)
+                ? new Finding(answer.asked(), List.of())
+                        .reason(ConformanceCode.ONLY_EXPECTED)
+                        .related(new Place.InTree(offer.product().path(), Aspect.SHARE), "what the house expects")
                 : answer.reason();
         return new Answer(answer.asked(), answer.verdict(), answer.held(), answer.margin(), inside, reason);
+    }
+
+    /** Where the house lays down nothing, the place is what it was matched to; a stream has none of its own. */
+    private static Answer placed(Answer answer, Offer offer) {
+        boolean hasPlace = !answer.reason().related().isEmpty();
+        if (hasPlace || offer.product().kind() == Product.Kind.STREAM) {
+            return answer;
+        }
+        Diagnostic reason =
+                answer.reason().related(new Place.InTree(offer.product().path(), Aspect.NAME), "what it is matched to");
+        return new Answer(answer.asked(), answer.verdict(), answer.held(), answer.margin(), answer.inside(), reason);
     }
 
     private Diagnostic none(Offer wanted) {

@@ -10,6 +10,7 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Side;
 import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.inspection.PieceIndex;
+import dev.gambrel.yields.conformance.clause.Stated;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -51,9 +52,26 @@ public final class Conformance {
                     .help("Ask the buyer for a requirement for this animal, or take the specification for that one."));
         }
         wrong.addAll(unknown(question, house, buyer));
+        if (asked(buyer).isEmpty()) {
+            wrong.add(Diagnostic.of(ConformanceCode.NOTHING_ASKED, title())
+                    .with("side", buyer.specification().side().words())
+                    .help("Ask the buyer for limits; what a buyer expects is not asked."));
+        }
         return Result.hasError(wrong)
                 ? Result.failed(wrong)
                 : Result.of(new Comparison(house, buyer, question).conformity(), wrong);
+    }
+
+    /**
+     * What a text asks for, clause by clause, whatever house it is held against.
+     *
+     * @param buyer what is required, in which {@link dev.gambrel.tree.rules.TreeRules} finds no error
+     * @return each clause with its place, in the order in which the answers to them stand
+     */
+    public static List<Stated> asked(CutTree buyer) {
+        return Asked.items(buyer, new PieceIndex(buyer.species())).stream()
+                .flatMap(item -> item.clauses().stream())
+                .toList();
     }
 
     private static Place title() {

@@ -97,7 +97,9 @@ final class Judge {
     }
 
     private Answer carried(Stated asked, Clause.Carried carried) {
-        List<Stated> held = offer.held(carried.quality(), carried::equals);
+        List<Stated> held = offer.nearest(carried.quality()).stream()
+                .filter(stated -> stated.clause().equals(carried))
+                .toList();
         return held.isEmpty()
                 ? new Finding(asked, List.of()).answer(ConformanceCode.NOTHING_SAID, Verdict.NOT_STATED)
                 : new Finding(asked, held.subList(0, 1)).meets(new Margin.None());

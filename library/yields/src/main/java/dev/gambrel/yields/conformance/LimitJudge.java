@@ -130,7 +130,8 @@ final class LimitJudge {
         /** A difference has no zero point: 2 °F warmer are 1.1 °C, not -16.7 °C. */
         Margin.At shown() {
             BigDecimal amount = inside.divide(asked.unit().factor(), SHOWN).stripTrailingZeros();
-            return new Margin.At(end, Quantity.rounded(amount, asked.unit()));
+            BigDecimal plain = amount.scale() < 0 ? amount.setScale(0) : amount;
+            return new Margin.At(end, Quantity.rounded(plain, asked.unit()));
         }
     }
 }

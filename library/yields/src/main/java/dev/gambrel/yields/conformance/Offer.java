@@ -5,7 +5,9 @@ import dev.gambrel.yields.conformance.clause.Clause;
 import dev.gambrel.yields.conformance.clause.Quality;
 import dev.gambrel.yields.conformance.clause.Stated;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** Something of the house's with its names, and all that is laid down of it, there and further up. */
@@ -58,6 +60,35 @@ final class Offer {
             at = at.handsDown(quality) ? at.above : null;
         }
         return held;
+    }
+
+    /** All that is laid down about a quality where anything is, nearest first; what stands further up gives way to it. */
+    List<Stated> nearest(Quality quality) {
+        for (Offer at = this; at != null; at = at.handsDown(quality) ? at.above : null) {
+            List<Stated> here = at.own.stream()
+                    .filter(stated -> stated.clause().quality() == quality)
+                    .toList();
+            if (!here.isEmpty()) {
+                return here;
+            }
+        }
+        return List.of();
+    }
+
+    /** What is laid down further up and holds here too: of each quality that is inherited, the nearest. */
+    List<Stated> inherited() {
+        Set<Quality> said = EnumSet.noneOf(Quality.class);
+        own.forEach(stated -> said.add(stated.clause().quality()));
+        List<Stated> inherited = new ArrayList<>();
+        for (Offer at = above; at != null; at = at.above) {
+            List<Stated> here = at.own.stream()
+                    .filter(stated -> stated.clause().quality().isInherited())
+                    .filter(stated -> !said.contains(stated.clause().quality()))
+                    .toList();
+            here.forEach(stated -> said.add(stated.clause().quality()));
+            inherited.addAll(here);
+        }
+        return inherited;
     }
 
     /** What is laid down of the cuts that it lies in, and does not hold for each of their parts. */

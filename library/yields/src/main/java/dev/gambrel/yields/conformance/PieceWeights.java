@@ -13,6 +13,7 @@ import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.YieldRow;
 import dev.gambrel.yields.Yields;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.portions.PortionWeight;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,7 +28,7 @@ final class PieceWeights {
     private final List<Of> carcasses;
 
     /**
-     * What one carcass should give.
+     * What one carcass should give; of a cut that is trimmed, what is left of it, since that is what a buyer gets.
      *
      * @param carcass in words
      * @param rows each line by its path
@@ -36,6 +37,7 @@ final class PieceWeights {
         static Of of(ExpectedYields yields) {
             Map<TreePath, YieldRow> rows = new HashMap<>();
             yields.rows().forEach(row -> rows.putIfAbsent(row.path(), row));
+            yields.rows().stream().filter(row -> row.kind() == Kind.TRIMMED).forEach(row -> rows.put(row.path(), row));
             return new Of("a carcass of " + yields.given().mass(), rows);
         }
 

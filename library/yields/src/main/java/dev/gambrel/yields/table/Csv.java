@@ -4,9 +4,9 @@ import java.util.List;
 
 /**
  * Comma-separated values (RFC 4180, lines ended by LF). Text that a spreadsheet would take for a formula is given a leading
- * apostrophe, and what another country's spreadsheet would take for the end of a cell stands in quotation marks.
+ * apostrophe, and what another country's spreadsheet would take for the end of a cell stands in quotation marks. Not thread-safe.
  */
-final class Csv {
+public final class Csv {
     /** What begins a formula, the wide forms of these signs among them. */
     private static final String BEGINS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
@@ -14,8 +14,16 @@ final class Csv {
 
     private final StringBuilder out = new StringBuilder();
 
-    /** Adds a line: words first, then figures of our own making, which may begin with a minus. */
-    void add(List<String> words, List<String> figures) {
+    /** Nothing yet. */
+    public Csv() {}
+
+    /**
+     * Adds a line: words first, then figures of our own making, which may begin with a minus.
+     *
+     * @param words cells that may hold anything
+     * @param figures cells that follow them and are taken as they are
+     */
+    public void add(List<String> words, List<String> figures) {
         String gap = "";
         for (String word : words) {
             out.append(gap).append(quoted(harmless(word)));

@@ -30,7 +30,18 @@ public final class WeightArgument {
      * @return the option
      */
     public static OptionSpec option(String description) {
-        return OptionSpec.builder(NAME)
+        return option(NAME, description);
+    }
+
+    /**
+     * Takes a carcass weight under another name.
+     *
+     * @param name the option's name
+     * @param description what the help says of it
+     * @return the option
+     */
+    public static OptionSpec option(String name, String description) {
+        return OptionSpec.builder(name)
                 .paramLabel("WEIGHT")
                 .type(String.class)
                 .description(description)
@@ -45,9 +56,21 @@ public final class WeightArgument {
      * @throws WrongUsage if it cannot be read or does not say its basis
      */
     public static Optional<CarcassWeight> weight(ParseResult parsed) {
-        return parsed.hasMatchedOption(NAME)
+        return weight(NAME, parsed);
+    }
+
+    /**
+     * The carcass weight that was given under another name.
+     *
+     * @param name the option's name
+     * @param parsed what stands on the command line
+     * @return the weight with its basis; empty if none was given
+     * @throws WrongUsage if it cannot be read or does not say its basis
+     */
+    public static Optional<CarcassWeight> weight(String name, ParseResult parsed) {
+        return parsed.hasMatchedOption(name)
                 ? Optional.of(
-                        new WeightArgument(parsed.matchedOptionValue(NAME, "").strip()).weight())
+                        new WeightArgument(parsed.matchedOptionValue(name, "").strip()).weight())
                 : Optional.empty();
     }
 

@@ -19,6 +19,7 @@ import dev.gambrel.tree.inspection.TermCode;
 import dev.gambrel.tree.inspection.TreeCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.conformance.number.NumberCode;
+import dev.gambrel.yields.conformance.ConformanceCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
 import dev.gambrel.yields.packs.PackCode;
 import dev.gambrel.yields.working.WorkingCode;
@@ -57,7 +58,8 @@ public final class Codes {
                         BlendCode.values(),
                         PackCode.values(),
                         ReferenceCode.values(),
-                        NumberCode.values())
+                        NumberCode.values(),
+                        ConformanceCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

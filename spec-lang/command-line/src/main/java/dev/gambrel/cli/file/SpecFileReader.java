@@ -9,6 +9,7 @@ import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.json.PlacedTree;
 import dev.gambrel.json.TreeJsonReader;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.CutTree;
@@ -19,6 +20,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Reads a tree from a specification, or from JSON where the file's name ends in {@code .json}. */
 public final class SpecFileReader {
@@ -28,8 +30,9 @@ public final class SpecFileReader {
      * @param tree the tree
      * @param files how many files
      * @param allowed warnings that are not among the findings
+     * @param written where something of the tree is written
      */
-    public record Read(CutTree tree, int files, List<AllowedWarning> allowed) {}
+    public record Read(CutTree tree, int files, List<AllowedWarning> allowed, UnaryOperator<Place> written) {}
 
     private SpecFileReader() {}
 
@@ -43,9 +46,8 @@ public final class SpecFileReader {
     public static Result<Read> read(String file) {
         Path path = FileArgument.path(file);
         if (file.endsWith(".json")) {
-            Result<CutTree> result = readJson(path);
-            return new Result<>(
-                    result.value().map(tree -> new Read(tree, 1, TreeRules.allowed(tree))), result.diagnostics());
+            Result<PlacedTree> result = readJson(path);
+            return new Result<>(result.value().map(SpecFileReader::read), result.diagnostics());
         }
         var result = new SpecCompiler().compile(path);
         return new Result<>(result.value().map(SpecFileReader::written), result.diagnostics());
@@ -56,7 +58,12 @@ public final class SpecFileReader {
         return new Read(
                 compilation.tree(),
                 compilation.texts().size(),
-                allowed.isEmpty() ? allowed : placed(allowed, compilation.origins()));
+                allowed.isEmpty() ? allowed : placed(allowed, compilation.origins()),
+                place -> compilation.origins().written(place));
+    }
+
+    private static Read read(PlacedTree placed) {
+        return new Read(placed.tree(), 1, TreeRules.allowed(placed.tree()), placed.written());
     }
 
     private static List<AllowedWarning> placed(List<AllowedWarning> allowed, Origins origins) {
@@ -73,11 +80,11 @@ public final class SpecFileReader {
         return path;
     }
 
-    private static Result<CutTree> readJson(Path path) {
+    private static Result<PlacedTree> readJson(Path path) {
         String name = String.valueOf(path.getFileName());
         int limit = Limits.DEFAULT.textBytes();
         try (InputStream in = Files.newInputStream(regular(path))) {
-            return TreeJsonReader.read(name, in.readNBytes(limit + 1));
+            return TreeJsonReader.readPlaced(name, in.readNBytes(limit + 1));
         } catch (IOException unreadable) {
             return Result.failed(List.of(Diagnostic.of(FileCode.CANNOT_READ, new Place.InFile(name))
                     .with("file", name)

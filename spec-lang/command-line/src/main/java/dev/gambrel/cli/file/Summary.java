@@ -8,6 +8,7 @@ import dev.gambrel.tree.CutTree;
 import dev.gambrel.tree.Part;
 import dev.gambrel.tree.Standing;
 import dev.gambrel.tree.Way;
+import dev.gambrel.yields.conformance.Conformance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -55,6 +56,13 @@ public final class Summary {
      */
     public static String checked(SpecFileReader.Read read, List<Diagnostic> findings) {
         List<Part> parts = read.tree().parts();
+        if (read.tree().isRequirement()) {
+            int asked = Conformance.asked(read.tree()).size();
+            return "Checked: a buyer's requirement of " + (asked == 1 ? "1 clause" : asked + " clauses") + " on "
+                    + (parts.size() == 1 ? "1 cut" : parts.size() + " cuts")
+                    + ": names, units, limits, numbers, landmarks.\nFindings: " + FindingsPrinter.count(findings)
+                    + allowed(read) + ".\n";
+        }
         String files = read.files() == 1 ? "1 file" : read.files() + " files";
         return "Checked: " + (parts(parts) == 1 ? "1 part" : parts(parts) + " parts") + " on " + (1 + levels(parts))
                 + " levels, the carcass counted, in "

@@ -86,7 +86,7 @@ public final class DiagnosticJson {
         }
     }
 
-    private static void place(JsonGenerator json, Place place) throws IOException {
+    static void place(JsonGenerator json, Place place) throws IOException {
         json.writeStartObject();
         if (place instanceof Place.Written written) {
             tree(json, written.tree());

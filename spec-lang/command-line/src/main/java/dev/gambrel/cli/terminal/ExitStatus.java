@@ -16,7 +16,11 @@ public enum ExitStatus {
     /** The program was called in a way that it does not know. */
     WRONG_USAGE(2),
     /** A file could not be read or written, or a limit was hit. */
-    COULD_NOT(3);
+    COULD_NOT(3),
+    /** Two texts were compared: what the one asks is not failed, and not shown to be met. */
+    NOT_SHOWN(4),
+    /** Two texts were compared: what the one asks the other fails. */
+    DOES_NOT_CONFORM(5);
 
     private static final String FILES_AND_LIMITS = "G01";
 
@@ -29,7 +33,7 @@ public enum ExitStatus {
     /**
      * The number that the caller sees.
      *
-     * @return 0 to 3
+     * @return 0 to 5
      */
     public int number() {
         return number;

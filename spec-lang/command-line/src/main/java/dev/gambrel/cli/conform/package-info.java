@@ -1,0 +1,2 @@
+/** {@code gambrel conform}. */
+package dev.gambrel.cli.conform;
