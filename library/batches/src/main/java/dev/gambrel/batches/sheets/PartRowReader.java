@@ -77,7 +77,7 @@ final class PartRowReader {
         Place first = isCarcass ? carcassLine : rows.putIfAbsent(named.node(), columns.part(row).place());
         if (first != null) {
             findings.accept(Diagnostic.of(SheetCode.PART_TWICE, columns.part(row).place())
-                    .with("part", node(named).name())
+                    .with("part", PlanParts.called(node(named)))
                     .related(first, isCarcass ? "the carcass stands in the heading" : "the first row")
                     .help("Leave one of the two; what was weighed in several goes is one row with the sum, and their"
                             + " number in a column “weighings”."));
@@ -139,7 +139,7 @@ final class PartRowReader {
                 && Math.abs(inPounds - weight.mean()) <= FITS * deviation;
         if (isAsked) {
             findings.accept(Diagnostic.of(SheetCode.PERHAPS_POUNDS, gross.place())
-                    .with("part", node(named).name())
+                    .with("part", PlanParts.called(node(named)))
                     .with("found", shown(kilograms, Unit.KILOGRAM))
                     .with("expected", shown(weight.mean(), Unit.KILOGRAM))
                     .with("pounds", shown(kilograms, Unit.POUND))

@@ -41,7 +41,7 @@ final class Pieces {
     private static Optional<Double> number(Cell cell, int pieces, Node part, Consumer<Diagnostic> findings) {
         if (pieces > part.pieces().whole()) {
             findings.accept(Diagnostic.of(SheetCode.NOT_SO_MANY, cell.place())
-                    .with("part", part.name())
+                    .with("part", PlanParts.called(part))
                     .with("found", pieces)
                     .with("most", part.pieces().whole())
                     .help("Write how many pieces of one carcass lay on the scale."));
@@ -61,7 +61,7 @@ final class Pieces {
     private static double scaled(
             Cell cell, Node part, String weighed, String all, double factor, Consumer<Diagnostic> findings) {
         findings.accept(Diagnostic.of(SheetCode.SCALED_UP, cell.place())
-                .with("part", part.name())
+                .with("part", PlanParts.called(part))
                 .with("weighed", weighed)
                 .with("all", all)
                 .with("factor", factor == Math.rint(factor) ? Long.toString((long) factor) : Double.toString(factor))

@@ -132,6 +132,12 @@ final class PlanParts {
         return plan.node(v).path().toString();
     }
 
+    /** What to call a line of the plan: its address, and whether it is trimmed. */
+    static String called(Node node) {
+        String path = node.path().names().isEmpty() ? node.name() : node.path().toString();
+        return node.kind() == Kind.TRIMMED ? path + ", " + TRIMMED : path;
+    }
+
     private Diagnostic unknown(Cell cell) {
         List<TradeName> names = names(isOfTrimmed(cell.written()) ? untrimmed(cell.written()) : cell.written());
         Diagnostic unknown = Diagnostic.of(SheetCode.PART_UNKNOWN, cell.place()).with("part", cell.written());

@@ -4,27 +4,31 @@ import dev.gambrel.batches.sheets.SheetHeading;
 import dev.gambrel.cli.balance.report.SheetReport;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.cuttingtest.PartComparison;
+import dev.gambrel.yields.cuttingtest.Verdict;
 import dev.gambrel.yields.cuttingtest.WhereItWent;
 import dev.gambrel.yields.cuttingtest.WhereItWent.Share;
-import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.CutBalance;
 import dev.gambrel.yields.reconciliation.GlobalTest;
 import dev.gambrel.yields.reconciliation.Reconciled;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A sheet as it is read: what was weighed, whether it adds up, what may be wrong, the weights in balance, where it went. */
 final class BalanceText {
     private final SheetReport report;
     private final YieldPlan plan;
     private final FaultText faults;
+    private final List<Integer> order;
     private final StringBuilder out = new StringBuilder();
 
     private BalanceText(SheetReport report) {
         this.report = report;
         this.plan = report.test().plan();
         this.faults = new FaultText(report);
+        this.order = fromTop();
     }
 
     static String of(SheetReport report) {
@@ -40,6 +44,20 @@ final class BalanceText {
 
     private void line(String line) {
         out.append(line).append('\n');
+    }
+
+    /** Each cut is followed by all below it, as in every other table. */
+    private List<Integer> fromTop() {
+        List<Integer> order = new ArrayList<>();
+        addFromTop(0, order);
+        return order;
+    }
+
+    private void addFromTop(int node, List<Integer> order) {
+        order.add(node);
+        for (int part = plan.firstPart(node); part < plan.firstPart(node + 1); part++) {
+            addFromTop(part, order);
+        }
     }
 
     private void heading() {
@@ -67,7 +85,10 @@ final class BalanceText {
         double carcass = report.sheet().heading().carcass().mass().value();
         Grid grid = new Grid()
                 .row("Weighed, in kg", "weighed", "expected", "difference", "z", "% of carcass", "expected %");
-        for (PartComparison part : report.weighed()) {
+        List<PartComparison> parts = report.weighed().stream()
+                .sorted(Comparator.comparing(part -> order.indexOf(part.node())))
+                .toList();
+        for (PartComparison part : parts) {
             grid.row(
                     address(part.node()),
                     Written.kilograms(part.weighed().mean()),
@@ -101,8 +122,8 @@ final class BalanceText {
     private void verdict() {
         GlobalTest test = report.test().reconciled().test();
         String evidence = "chi-square " + Written.decimals(test.chiSquare(), 1) + " with " + test.degreesOfFreedom()
-                + (test.degreesOfFreedom() == 1 ? " check" : " checks") + "; without a mistake a sheet fits no better in "
-                + Written.chance(test.probability()) + ".";
+                + (test.degreesOfFreedom() == 1 ? " check" : " checks") + "; of sheets without a mistake "
+                + Written.chance(test.probability()) + " fit no better.";
         switch (report.verdict()) {
             case BALANCES -> line("The sheet balances: " + evidence);
             case DOES_NOT_BALANCE -> line("The sheet does not balance: " + evidence);
@@ -115,38 +136,54 @@ final class BalanceText {
 
     private void balanced() {
         Grid grid = new Grid().row("In balance, in kg", "weight", "1 sd", "% of cut", "");
-        for (int v = 0; v < plan.size(); v++) {
+        for (int v : order) {
             if (report.test().reconciled().weight(v) instanceof Reconciled.Weight known) {
-                boolean isRead = report.test().reading(v).isPresent();
                 grid.row(
                         address(v),
                         Written.kilograms(known.estimate().mean()),
                         Written.deviation(known.estimate().spread().variance()),
-                        v == 0
-                                ? ""
-                                : report.test()
-                                        .share(v)
-                                        .map(share -> Written.percent(share.ofMeans()))
-                                        .orElse("-"),
-                        isRead ? "" : "not weighed");
+                        share(v),
+                        report.test().reading(v).isPresent() ? "" : "not weighed");
             }
         }
-        line(grid.text().stripTrailing());
+        out.append(grid.text());
         together();
+        if (report.verdict() == Verdict.DOES_NOT_BALANCE) {
+            line("What is wrong is spread over all of these: use them once it is found and put right.");
+        }
         line("");
     }
 
+    private String share(int node) {
+        return node == 0
+                ? ""
+                : report.test()
+                        .share(node)
+                        .map(share -> Written.percent(share.ofMeans()))
+                        .orElse("-");
+    }
+
+    /** What is known of parts together; of cuts of which no part was weighed that is merely the cut. */
     private void together() {
-        int last = -1;
-        for (int v = 0; v < plan.size(); v++) {
-            boolean isFirst = report.test().reconciled().weight(v) instanceof Reconciled.OnlyTogether open
-                    && open.cut() != last;
-            if (isFirst && report.test().reconciled().weight(v) instanceof Reconciled.OnlyTogether open) {
-                last = open.cut();
-                Estimate sum = open.sum();
-                line("Of " + address(open.cut()) + " only together: " + FaultText.names(plan, open.parts()) + ", "
-                        + Written.kilograms(sum.mean()) + " kg.");
+        List<Integer> whole = new ArrayList<>();
+        for (int cut : order) {
+            List<Reconciled.OnlyTogether> open = IntStream.range(plan.firstPart(cut), plan.firstPart(cut + 1))
+                    .mapToObj(report.test().reconciled()::weight)
+                    .filter(Reconciled.OnlyTogether.class::isInstance)
+                    .map(Reconciled.OnlyTogether.class::cast)
+                    .limit(1)
+                    .toList();
+            boolean isApart = IntStream.range(plan.firstPart(cut), plan.firstPart(cut + 1))
+                    .anyMatch(part -> report.test().reading(part).isPresent());
+            if (!open.isEmpty() && !isApart) {
+                whole.add(cut);
+            } else if (!open.isEmpty()) {
+                line("Of " + address(cut) + " only together: " + FaultText.names(plan, open.get(0).parts()) + "; "
+                        + Written.kilograms(open.get(0).sum().mean()) + " kg.");
             }
+        }
+        if (!whole.isEmpty()) {
+            line("Weighed whole, their parts not: " + FaultText.names(plan, whole) + ".");
         }
     }
 
@@ -168,7 +205,7 @@ final class BalanceText {
             case BONE -> "bone";
             case TRIM -> "trim";
             case LOSS -> "loss";
-            case NOT_WEIGHED -> "parts known only together";
+            case NOT_WEIGHED -> "not weighed apart";
         };
     }
 }

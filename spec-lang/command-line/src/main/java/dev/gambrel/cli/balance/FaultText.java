@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 /** What may be wrong on a sheet, in sentences. */
 final class FaultText {
     private static final int MOST_PATTERNS = 4;
+    private static final int MOST_NAMES = 6;
 
     private final SheetReport report;
     private final YieldPlan plan;
@@ -36,6 +37,12 @@ final class FaultText {
 
     private String names(List<Integer> nodes) {
         return names(plan, nodes);
+    }
+
+    /** Of many the first are named: the list says no more than that nothing tells them apart. */
+    private String someNames(List<Integer> nodes) {
+        int more = nodes.size() - MOST_NAMES;
+        return more <= 1 ? names(nodes) : names(nodes.subList(0, MOST_NAMES)) + "; and " + more + " more beside them";
     }
 
     List<String> lines() {
@@ -77,7 +84,7 @@ final class FaultText {
                     balance.readings().isEmpty()
                             ? "  Its readings agree with all others: something was not weighed, or weighed twice."
                             : "  One of these is wrong, or something was not weighed, and the figures do not tell which: "
-                                    + names(balance.readings()) + ".");
+                                    + someNames(balance.readings()) + ".");
         }
     }
 

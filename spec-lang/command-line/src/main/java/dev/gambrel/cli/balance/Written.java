@@ -50,8 +50,11 @@ final class Written {
         return Double.isNaN(variance) ? "" : "±" + kilograms(Math.sqrt(variance));
     }
 
-    /** A chance in words that need no exponent. */
+    /** How many of so many, in words that need no exponent. */
     static String chance(double probability) {
-        return probability < 0.0001 ? "less than 1 in 10,000" : decimals(HUNDRED * probability, 2) + " in 100";
+        if (probability >= 0.01) {
+            return decimals(HUNDRED * probability, 0) + " in 100";
+        }
+        return probability >= 0.0001 ? decimals(10_000 * probability, 0) + " in 10,000" : "fewer than 1 in 10,000";
     }
 }
