@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.Compilation;
@@ -51,7 +52,8 @@ class ExplainPagesTest {
                 || code instanceof MeasurementCode
                 || code instanceof BlendCode
                 || code instanceof PackCode
-                || code instanceof ReferenceCode;
+                || code instanceof ReferenceCode
+                || code instanceof SheetCode;
     }
 
     @ParameterizedTest

@@ -51,9 +51,11 @@ enum HeadingLine {
     /** What to write in place of a word that is none. */
     static String advice(String word) {
         return NearestName.of(
-                        word, Arrays.stream(values()).map(l -> TradeName.of(l.word())).toList())
+                        word,
+                        Arrays.stream(values()).map(l -> TradeName.of(l.word())).toList())
                 .map(near -> "Is “" + near + "” meant?")
-                .orElse("There are: " + Arrays.stream(values()).map(HeadingLine::word).collect(Collectors.joining(", "))
+                .orElse("There are: "
+                        + Arrays.stream(values()).map(HeadingLine::word).collect(Collectors.joining(", "))
                         + "; the table begins with “part”.");
     }
 }

@@ -74,9 +74,12 @@ final class PartRowReader {
 
     private boolean isFirst(PlanParts.Named named, SheetRow row) {
         boolean isCarcass = named.node() == expected.plan().carcass();
-        Place first = isCarcass ? carcassLine : rows.putIfAbsent(named.node(), columns.part(row).place());
+        Place first = isCarcass
+                ? carcassLine
+                : rows.putIfAbsent(named.node(), columns.part(row).place());
         if (first != null) {
-            findings.accept(Diagnostic.of(SheetCode.PART_TWICE, columns.part(row).place())
+            findings.accept(Diagnostic.of(
+                            SheetCode.PART_TWICE, columns.part(row).place())
                     .with("part", PlanParts.called(node(named)))
                     .related(first, isCarcass ? "the carcass stands in the heading" : "the first row")
                     .help("Leave one of the two; what was weighed in several goes is one row with the sum, and their"
@@ -116,8 +119,7 @@ final class PartRowReader {
     }
 
     /** Pieces that were not weighed are taken to weigh like those that were, and to have been weighed as well and as badly. */
-    private PartReading reading(
-            PlanParts.Named named, double net, double factor, Scale scale, int times, Cell gross) {
+    private PartReading reading(PlanParts.Named named, double net, double factor, Scale scale, int times, Cell gross) {
         double kilograms = net * factor;
         askForPounds(named, kilograms, gross);
         double root = Math.sqrt(factor);
@@ -125,13 +127,14 @@ final class PartRowReader {
                 ? scale
                 : new Scale(scale.name(), scale.division() * root, scale.proportional(), scale.tare() * root);
         int all = (int) Math.max(times, Math.round(times * factor));
-        return new PartReading(
-                node(named).path(), named.state(), List.of(new Weighing(scaled, kilograms, all)));
+        return new PartReading(node(named).path(), named.state(), List.of(new Weighing(scaled, kilograms, all)));
     }
 
     /** Asked only where pounds fit what is expected and kilograms do not, by standard deviations of the specification. */
     private void askForPounds(PlanParts.Named named, double kilograms, Cell gross) {
-        Estimate weight = expected.plan().weight(named.node()).times(expected.given().mass().value());
+        Estimate weight = expected.plan()
+                .weight(named.node())
+                .times(expected.given().mass().value());
         double deviation = Math.sqrt(weight.spread().variance());
         double inPounds = kilograms * Unit.POUND.factor().doubleValue();
         boolean isAsked = expected.plan().isStated(named.node())

@@ -23,18 +23,20 @@ final class Pieces {
             case "all" -> Optional.of(1.0);
             case "pair" -> number(cell, 2, part, findings);
             case "single" -> number(cell, 1, part, findings);
-            case "side" -> Optional.of(scaled(cell, part, "one side", "two sides", SIDES, findings));
-            default -> NUMBER.matcher(word).matches() && all > 0
-                    ? number(cell, Integer.parseInt(word), part, findings)
-                    : unknown(cell, findings);
+            case "side" -> Optional.of(scaled(cell, part, "one side", SIDES, findings));
+            default ->
+                NUMBER.matcher(word).matches() && all > 0
+                        ? number(cell, Integer.parseInt(word), part, findings)
+                        : unknown(cell, findings);
         };
     }
 
     private static Optional<Double> unknown(Cell cell, Consumer<Diagnostic> findings) {
         findings.accept(Diagnostic.of(SheetCode.PIECES_UNKNOWN, cell.place())
                 .with("pieces", cell.written())
-                .help("Write what lay on the scale: pair, single, side (all that one side of the carcass gives), all, or"
-                        + " how many pieces."));
+                .help(
+                        "Write what lay on the scale: pair, single, side (all that one side of the carcass gives), all, or"
+                                + " how many pieces."));
         return Optional.empty();
     }
 
@@ -51,19 +53,13 @@ final class Pieces {
         return Optional.of(
                 factor == 1
                         ? factor
-                        : scaled(cell, part, count(pieces), count(part.pieces().whole()), factor, findings));
+                        : scaled(cell, part, pieces + " of " + part.pieces().whole() + " pieces", factor, findings));
     }
 
-    private static String count(int pieces) {
-        return pieces == 1 ? "1 piece" : pieces + " pieces";
-    }
-
-    private static double scaled(
-            Cell cell, Node part, String weighed, String all, double factor, Consumer<Diagnostic> findings) {
+    private static double scaled(Cell cell, Node part, String weighed, double factor, Consumer<Diagnostic> findings) {
         findings.accept(Diagnostic.of(SheetCode.SCALED_UP, cell.place())
                 .with("part", PlanParts.called(part))
                 .with("weighed", weighed)
-                .with("all", all)
                 .with("factor", factor == Math.rint(factor) ? Long.toString((long) factor) : Double.toString(factor))
                 .help("Left and right differ, and this sheet does not show by how much; weigh both where you can."));
         return factor;

@@ -16,10 +16,10 @@ public enum SheetCode implements Code {
     /** A value of the heading that cannot be read. */
     LINE_UNREADABLE("G2405", "heading-value", "The {line} is “{value}”; {wanted} is wanted."),
     /** A sheet of another specification. */
-    OTHER_SPECIFICATION(
-            "G2406", "other-specification", "The sheet is of “{found}”; the specification is “{wanted}”."),
+    OTHER_SPECIFICATION("G2406", "other-specification", "The sheet is of “{found}”; the specification is “{wanted}”."),
     /** A sheet of another revision. */
-    OTHER_REVISION("G2407", "other-revision", "The sheet is of revision {found}; the specification is revision {wanted}."),
+    OTHER_REVISION(
+            "G2407", "other-revision", "The sheet is of revision {found}; the specification is revision {wanted}."),
     /** A column that must be there. */
     NO_COLUMN("G2408", "no-column-in-sheet", "No column is headed {column}."),
     /** Two columns of one name. */
@@ -29,7 +29,10 @@ public enum SheetCode implements Code {
     /** More or fewer cells than there are columns. */
     CELLS("G2411", "cells-of-row", "The table has {wanted} columns, and the row has {found} cells."),
     /** Quotation marks that do not fit. */
-    QUOTES("G2412", "quotation-marks-of-row", "A quotation mark is not closed in its row, or something stands after it."),
+    QUOTES(
+            "G2412",
+            "quotation-marks-of-row",
+            "A quotation mark is not closed in its row, or something stands after it."),
     /** A part that the specification does not have. */
     PART_UNKNOWN("G2413", "part-not-in-specification", "The specification has no part “{part}”."),
     /** A name that several parts have. */
@@ -37,7 +40,8 @@ public enum SheetCode implements Code {
     /** A part that is weighed twice. */
     PART_TWICE("G2415", "part-weighed-twice", "{part} has two rows."),
     /** A word that does not tell how many pieces were weighed. */
-    PIECES_UNKNOWN("G2416", "pieces-unknown", "The pieces are “{pieces}”; pair, single, side, all or a number is wanted."),
+    PIECES_UNKNOWN(
+            "G2416", "pieces-unknown", "The pieces are “{pieces}”; pair, single, side, all or a number is wanted."),
     /** More pieces than there are. */
     NOT_SO_MANY("G2417", "not-so-many-pieces", "Of {part} {found} pieces were weighed; the carcass has {most}."),
     /** A weight of some pieces that stands for all. */
@@ -45,7 +49,7 @@ public enum SheetCode implements Code {
             "G2418",
             "weighed-in-part",
             Severity.WARNING,
-            "Of {part} only {weighed} of {all} was weighed: the weight is taken {factor} times."),
+            "Of {part} only {weighed} was weighed: the weight is taken {factor} times."),
     /** A cell with nothing in it. */
     EMPTY("G2420", "weight-not-given", "The {column} is empty."),
     /** Something that is no figure. */

@@ -159,7 +159,8 @@ final class SheetHeadingReader {
 
     private Optional<SheetHeading> carcass() {
         return Optional.ofNullable(lines.get(HeadingLine.CARCASS)).flatMap(row -> {
-            Optional<Quantity> mass = WrittenWeight.whole(row.cell(1).written()).filter(SheetHeadingReader::isSomething);
+            Optional<Quantity> mass =
+                    WrittenWeight.whole(row.cell(1).written()).filter(SheetHeadingReader::isSomething);
             if (mass.isEmpty()) {
                 findings.accept(unreadable(row.cell(1), "carcass", "its weight with its unit, such as 22.40 kg,"));
             }
@@ -168,8 +169,8 @@ final class SheetHeadingReader {
                 findings.accept(unreadable(row.cell(2), "basis of the carcass", "live, in skin, warm or cold"));
             }
             Optional<Scale> scale = scale(row.cell(3), "The carcass", scales, findings);
-            return mass.flatMap(weight -> basis.flatMap(
-                    on -> scale.map(used -> heading(new CarcassWeight(weight, on), used))));
+            return mass.flatMap(weight ->
+                    basis.flatMap(on -> scale.map(used -> heading(new CarcassWeight(weight, on), used))));
         });
     }
 
@@ -179,12 +180,7 @@ final class SheetHeadingReader {
 
     private SheetHeading heading(CarcassWeight carcass, Scale scale) {
         return new SheetHeading(
-                said(HeadingLine.DATE),
-                said(HeadingLine.LOT),
-                said(HeadingLine.CUTTER),
-                scales,
-                carcass,
-                scale);
+                said(HeadingLine.DATE), said(HeadingLine.LOT), said(HeadingLine.CUTTER), scales, carcass, scale);
     }
 
     private String said(HeadingLine line) {
@@ -197,7 +193,9 @@ final class SheetHeadingReader {
 
     /** The line of the carcass; the file where there is none. */
     Place carcassLine() {
-        return lines.containsKey(HeadingLine.CARCASS) ? lines.get(HeadingLine.CARCASS).place() : file;
+        return lines.containsKey(HeadingLine.CARCASS)
+                ? lines.get(HeadingLine.CARCASS).place()
+                : file;
     }
 
     /** On which scale something was weighed: the only one need not be named. */

@@ -70,8 +70,7 @@ record SheetRow(Place place, List<Cell> cells) {
         for (int c = 0; c < Math.min(MOST_CELLS, cells.count()); c++) {
             String written = cells.string(c).strip();
             boolean isInPlace = cells.text(c) == characters && !written.isEmpty();
-            found.add(new Cell(
-                    written, isInPlace ? stripped(row.text(), cells.begin(c), cells.end(c)) : (Place) row));
+            found.add(new Cell(written, isInPlace ? stripped(row.text(), cells.begin(c), cells.end(c)) : (Place) row));
         }
         while (!found.isEmpty() && found.get(found.size() - 1).isEmpty()) {
             found.remove(found.size() - 1);

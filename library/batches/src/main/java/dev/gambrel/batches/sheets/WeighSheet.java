@@ -59,8 +59,7 @@ public record WeighSheet(String name, SheetHeading heading, ExpectedYields expec
         return Result.hasError(found) || sheet.isEmpty() ? Result.failed(found) : Result.of(sheet.get(), found);
     }
 
-    private static Optional<WeighSheet> read(
-            SourceText text, CutTree tree, Working working, FirstFindings findings) {
+    private static Optional<WeighSheet> read(SourceText text, CutTree tree, Working working, FirstFindings findings) {
         List<SheetRow> rows = SheetRow.of(text, findings);
         Place file = new Place.InFile(text.name());
         int table = table(rows);
@@ -71,18 +70,17 @@ public record WeighSheet(String name, SheetHeading heading, ExpectedYields expec
                     .help("Write under the heading: part,pieces,gross,tare,unit"));
             return Optional.empty();
         } else if (table + 1 == rows.size()) {
-            findings.accept(Diagnostic.of(SheetCode.NOTHING_WEIGHED, rows.get(table).place())
-                    .help("Write a row for each part that was weighed."));
+            findings.accept(
+                    Diagnostic.of(SheetCode.NOTHING_WEIGHED, rows.get(table).place())
+                            .help("Write a row for each part that was weighed."));
         }
         Optional<SheetColumns> columns = SheetColumns.of(rows.get(table), findings);
         Yields yields = Yields.of(tree, working);
-        Result<ExpectedYields> result = heading.map(
-                        head -> yields.forCarcass(head.carcass()))
-                .orElseGet(yields::forTypicalCarcass);
+        Result<ExpectedYields> result =
+                heading.map(head -> yields.forCarcass(head.carcass())).orElseGet(yields::forTypicalCarcass);
         result.diagnostics().forEach(found -> findings.accept(found.at(place -> reader.carcassLine())));
         return columns.flatMap(named -> result.value().flatMap(expected -> {
-            PartRowReader parts = new PartRowReader(
-                    named, expected, reader.scales(), reader.carcassLine(), findings);
+            PartRowReader parts = new PartRowReader(named, expected, reader.scales(), reader.carcassLine(), findings);
             List<PartReading> readings = rows.subList(table + 1, rows.size()).stream()
                     .flatMap(row -> parts.read(row).stream())
                     .toList();

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 /** Reads weights as they stand in the cells of a sheet: with a point before the decimals and nothing between thousands. */
 final class WrittenWeight {
     private static final Pattern FIGURE = Pattern.compile("[0-9]{1,12}(\\.[0-9]{1,12})?");
-    private static final Pattern TWO_WAYS = Pattern.compile("[0-9]{1,12}(,[0-9]{1,12})|[0-9]{1,3}([ '.\u00a0\u2009\u202f\u2019,][0-9]{3})+([.,][0-9]{1,12})?");
+    private static final Pattern TWO_WAYS = Pattern.compile(
+            "[0-9]{1,12}(,[0-9]{1,12})|[0-9]{1,3}([ '.\u00a0\u2009\u202f\u2019,][0-9]{3})+([.,][0-9]{1,12})?");
 
     private final Consumer<Diagnostic> findings;
 

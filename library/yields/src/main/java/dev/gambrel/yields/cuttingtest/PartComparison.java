@@ -51,8 +51,8 @@ public record PartComparison(int node, Estimate weighed, Estimate expected, bool
      * @return standard normal where the carcass is as the specification says; nothing where no share or spread is stated
      */
     public OptionalDouble z() {
-        double deviation = Math.sqrt(
-                weighed.spread().variance() + expected.spread().variance());
+        double deviation =
+                Math.sqrt(weighed.spread().variance() + expected.spread().variance());
         double z = (weighed.mean() - expected.mean()) / deviation;
         return isStated && Double.isFinite(z) ? OptionalDouble.of(z) : OptionalDouble.empty();
     }

@@ -178,7 +178,8 @@ final class BalanceText {
             if (!open.isEmpty() && !isApart) {
                 whole.add(cut);
             } else if (!open.isEmpty()) {
-                line("Of " + address(cut) + " only together: " + FaultText.names(plan, open.get(0).parts()) + "; "
+                line("Of " + address(cut) + " only together: "
+                        + FaultText.names(plan, open.get(0).parts()) + "; "
                         + Written.kilograms(open.get(0).sum().mean()) + " kg.");
             }
         }

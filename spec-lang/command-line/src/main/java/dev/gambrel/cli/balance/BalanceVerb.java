@@ -33,6 +33,11 @@ public final class BalanceVerb implements Verb {
     public static final String NAME = "balance";
 
     private static final String SHEET = "--sheet";
+    private static final String NOTES = """
+            z is the difference in standard deviations. Parts are compared with what a carcass of the weight on the sheet should give;
+            a loss that nobody weighed counts as the specification expects it, with its spread. Every figure is rounded on its own.
+
+            """;
 
     @Override
     public String name() {
@@ -99,8 +104,6 @@ public final class BalanceVerb implements Verb {
     private static String text(List<SheetReport> reports) {
         StringBuilder out = new StringBuilder();
         reports.forEach(report -> out.append(BalanceText.of(report)));
-        out.append("z is the difference in standard deviations. The carcass is taken as weighed where parts are compared with it;\n");
-        out.append("losses that nobody weighed count as the specification expects them, with their spread.\n\n");
-        return out + Cautions.TEXT;
+        return out + NOTES + Cautions.TEXT;
     }
 }

@@ -27,7 +27,8 @@ final class FaultText {
 
     /** What a line of the plan is called: its address, and whether it is trimmed. */
     static String address(YieldPlan plan, int node) {
-        String path = node == 0 ? plan.node(node).name() : plan.node(node).path().toString();
+        String path =
+                node == 0 ? plan.node(node).name() : plan.node(node).path().toString();
         return plan.node(node).kind() == Kind.TRIMMED ? path + ", trimmed" : path;
     }
 
@@ -54,7 +55,8 @@ final class FaultText {
         }
         report.explanations().stream().limit(MOST_PATTERNS).forEach(this::pattern);
         if (!report.explanations().isEmpty()) {
-            lines.add("These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.");
+            lines.add(
+                    "These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.");
         }
         return lines;
     }
@@ -65,7 +67,8 @@ final class FaultText {
     }
 
     private void contradiction(CutBalance balance) {
-        lines.add("The scales of " + address(plan, balance.cut()) + " and its parts are said to be exact, and yet they differ by "
+        lines.add("The scales of " + address(plan, balance.cut())
+                + " and its parts are said to be exact, and yet they differ by "
                 + Written.kilograms(Math.abs(balance.excess().mean())) + " kg.");
     }
 
@@ -99,8 +102,11 @@ final class FaultText {
 
     private String words(Pattern pattern, double size) {
         if (pattern instanceof Pattern.SameAmountEachWeighing same) {
-            return "every weighing on the scale “" + same.scale() + "” reads " + Written.kilograms(Math.abs(size)) + " kg too "
-                    + (size > 0 ? "much, as by a tray that was not tared" : "little, as by a tray that was tared twice");
+            return "every weighing on the scale “" + same.scale() + "” reads " + Written.kilograms(Math.abs(size))
+                    + " kg too "
+                    + (size > 0
+                            ? "much, as by a tray that was not tared"
+                            : "little, as by a tray that was tared twice");
         } else if (pattern instanceof Pattern.SamePartOfEachWeight part) {
             return "the scale “" + part.scale() + "” shows " + Written.percent(Math.abs(size)) + " % too "
                     + (size > 0 ? "much" : "little") + " throughout";

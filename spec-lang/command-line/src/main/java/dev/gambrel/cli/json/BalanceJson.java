@@ -227,8 +227,7 @@ public final class BalanceJson {
             if (weight instanceof Reconciled.Weight known) {
                 estimate("weight", known.estimate());
                 if (v > 0 && report.test().share(v).isPresent()) {
-                    json.writeNumberField(
-                            "share", report.test().share(v).get().ofMeans());
+                    json.writeNumberField("share", report.test().share(v).get().ofMeans());
                 }
             } else if (weight instanceof Reconciled.OnlyTogether open) {
                 nodes("onlyTogether", open.parts());
