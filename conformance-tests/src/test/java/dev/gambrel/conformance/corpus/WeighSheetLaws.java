@@ -51,8 +51,33 @@ class WeighSheetLaws {
             "neck,single,0.880,0,kg",
             "carcass / rest,all,13.750,0,kg");
     private static final List<String> SCRAPS = List.of(
-            ",", ";", "\"", "\n", "\r\n", "part", "pieces", "gross", "tare", "unit", "kg", "leg", "-", "7,600", "\u0000",
-            "\u202e", "carcass,", "scale,", "9".repeat(40), "1e9", "/", "trimmed", "single", " ", "\ud800", "NaN", "lb");
+            ",",
+            ";",
+            "\"",
+            "\n",
+            "\r\n",
+            "part",
+            "pieces",
+            "gross",
+            "tare",
+            "unit",
+            "kg",
+            "leg",
+            "-",
+            "7,600",
+            "\u0000",
+            "\u202e",
+            "carcass,",
+            "scale,",
+            "9".repeat(40),
+            "1e9",
+            "/",
+            "trimmed",
+            "single",
+            " ",
+            "\ud800",
+            "NaN",
+            "lb");
 
     private static Result<WeighSheet> read(String text) {
         return WeighSheet.read(new SourceText("monday.csv", text), TREE, Working.AS_WRITTEN);

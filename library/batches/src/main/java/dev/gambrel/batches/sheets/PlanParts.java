@@ -10,14 +10,14 @@ import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.Node;
 import dev.gambrel.yields.plan.YieldPlan;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Finds the parts that a sheet names: "leg / topside", or "topside" alone; "topside trimmed" is what its trims leave. */
 final class PlanParts {
@@ -26,11 +26,20 @@ final class PlanParts {
     private static final int MOST_TOLD = 5;
 
     private final YieldPlan plan;
+    private final Map<TradeName, List<Integer>> byLastName = new LinkedHashMap<>();
     private final Consumer<Diagnostic> findings;
 
     PlanParts(YieldPlan plan, Consumer<Diagnostic> findings) {
         this.plan = plan;
         this.findings = findings;
+        for (int v = plan.carcass() + 1; v < plan.size(); v++) {
+            List<TradeName> path = path(v);
+            if (!path.isEmpty()) {
+                byLastName
+                        .computeIfAbsent(last(path), name -> new ArrayList<>())
+                        .add(v);
+            }
+        }
     }
 
     /**
@@ -74,18 +83,22 @@ final class PlanParts {
         return kind == Kind.TRIMMED || kind == Kind.CUT && plan.isEnd(v);
     }
 
-    private List<Integer> nodes(String written, java.util.function.IntPredicate which) {
+    private List<Integer> nodes(String written, Predicate<Integer> which) {
         List<TradeName> names = names(written);
         if (names.isEmpty()) {
             return List.of();
         }
         boolean fromTop = names.get(0).equals(CARCASS);
         List<TradeName> wanted = fromTop ? names.subList(1, names.size()) : names;
-        return IntStream.range(0, plan.size())
-                .filter(which)
-                .filter(v -> fromTop ? path(v).equals(wanted) : endsWith(path(v), wanted))
-                .boxed()
-                .toList();
+        return (wanted.isEmpty() ? List.of(plan.carcass()) : byLastName.getOrDefault(last(wanted), List.of()))
+                .stream()
+                        .filter(which)
+                        .filter(v -> fromTop ? path(v).equals(wanted) : endsWith(path(v), wanted))
+                        .toList();
+    }
+
+    private static TradeName last(List<TradeName> names) {
+        return names.get(names.size() - 1);
     }
 
     private List<TradeName> path(int v) {
@@ -144,19 +157,10 @@ final class PlanParts {
         if (names.isEmpty()) {
             return unknown.help("Write the name of a part as the specification has it, with / between cut and part.");
         }
-        return NearestName.of(names.get(names.size() - 1), lastNames())
+        return NearestName.of(last(names), byLastName.keySet())
                 .map(near -> unknown.help("Is " + addresses(nodes(near.text(), this::isWhole)) + " meant?"))
                 .orElseGet(() -> unknown.help(
                         "Write the name as the specification has it; a way of working that this run does not take has no"
                                 + " parts."));
-    }
-
-    private Set<TradeName> lastNames() {
-        return IntStream.range(0, plan.size())
-                .mapToObj(plan::node)
-                .map(Node::path)
-                .filter(path -> !path.names().isEmpty())
-                .map(path -> path.names().get(path.names().size() - 1))
-                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 }

@@ -13,7 +13,9 @@ import dev.gambrel.yields.cuttingtest.Scale;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -30,6 +32,7 @@ final class SheetHeadingReader {
     private final Consumer<Diagnostic> findings;
     private final Map<HeadingLine, SheetRow> lines = new EnumMap<>(HeadingLine.class);
     private final List<Scale> scales = new ArrayList<>();
+    private final Map<String, Place> scaleLines = new HashMap<>();
 
     SheetHeadingReader(Specification specification, Place file, Consumer<Diagnostic> findings) {
         this.specification = specification;
@@ -77,11 +80,11 @@ final class SheetHeadingReader {
     }
 
     private void add(Scale scale, SheetRow row) {
-        boolean isTwice = scales.stream().anyMatch(other -> other.name().equalsIgnoreCase(scale.name()));
-        if (isTwice) {
-            twice(row, "what the scale “" + scale.name() + "” is like", row.place());
-        } else {
+        Place first = scaleLines.putIfAbsent(scale.name().toLowerCase(Locale.ROOT), row.place());
+        if (first == null) {
             scales.add(scale);
+        } else {
+            twice(row, "what the scale “" + scale.name() + "” is like", first);
         }
     }
 
@@ -198,9 +201,11 @@ final class SheetHeadingReader {
                 : file;
     }
 
-    /** On which scale something was weighed: the only one need not be named. */
+    /** On which scale something was weighed: the only one need not be named, and that there is none is told once. */
     static Optional<Scale> scale(Cell cell, String what, List<Scale> scales, Consumer<Diagnostic> findings) {
-        if (cell.isEmpty() && scales.size() == 1) {
+        if (scales.isEmpty()) {
+            return Optional.empty();
+        } else if (cell.isEmpty() && scales.size() == 1) {
             return Optional.of(scales.get(0));
         } else if (cell.isEmpty()) {
             findings.accept(Diagnostic.of(SheetCode.NO_SCALE, cell.place())

@@ -12,8 +12,10 @@ import dev.gambrel.yields.reconciliation.CutBalance;
 import dev.gambrel.yields.reconciliation.GlobalTest;
 import dev.gambrel.yields.reconciliation.Reconciled;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** A sheet as it is read: what was weighed, whether it adds up, what may be wrong, the weights in balance, where it went. */
@@ -85,20 +87,26 @@ final class BalanceText {
         double carcass = report.sheet().heading().carcass().mass().value();
         Grid grid = new Grid()
                 .row("Weighed, in kg", "weighed", "expected", "difference", "z", "% of carcass", "expected %");
-        List<PartComparison> parts = report.weighed().stream()
-                .sorted(Comparator.comparing(part -> order.indexOf(part.node())))
-                .toList();
-        for (PartComparison part : parts) {
-            grid.row(
-                    address(part.node()),
-                    Written.kilograms(part.weighed().mean()),
-                    part.isStated() ? Written.kilograms(part.expected().mean()) : "-",
-                    Written.more(part.difference()),
-                    Written.deviations(part.z()),
-                    Written.percent(part.weighed().mean() / carcass),
-                    part.isStated() ? Written.percent(part.expected().mean() / carcass) : "-");
+        Map<Integer, PartComparison> parts =
+                report.weighed().stream().collect(Collectors.toMap(PartComparison::node, Function.identity()));
+        for (int v : order) {
+            if (parts.containsKey(v)) {
+                grid.row(cells(parts.get(v), carcass));
+            }
         }
         line(grid.text());
+    }
+
+    private String[] cells(PartComparison part, double carcass) {
+        return new String[] {
+            address(part.node()),
+            Written.kilograms(part.weighed().mean()),
+            part.isStated() ? Written.kilograms(part.expected().mean()) : "-",
+            Written.more(part.difference()),
+            Written.deviations(part.z()),
+            Written.percent(part.weighed().mean() / carcass),
+            part.isStated() ? Written.percent(part.expected().mean() / carcass) : "-"
+        };
     }
 
     private void inAgainstOut() {

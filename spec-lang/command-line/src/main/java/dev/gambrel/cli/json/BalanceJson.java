@@ -71,6 +71,7 @@ public final class BalanceJson {
         suspects();
         patterns();
         balanced();
+        together();
         whereItWent();
         json.writeEndObject();
     }
@@ -229,11 +230,25 @@ public final class BalanceJson {
                 if (v > 0 && report.test().share(v).isPresent()) {
                     json.writeNumberField("share", report.test().share(v).get().ofMeans());
                 }
-            } else if (weight instanceof Reconciled.OnlyTogether open) {
-                nodes("onlyTogether", open.parts());
-                estimate("sum", open.sum());
             }
             json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    /** Once for each cut, not once for each of its parts: there may be many. */
+    private void together() throws IOException {
+        json.writeArrayFieldStart("onlyTogether");
+        int last = -1;
+        for (int v = 1; v < plan.size(); v++) {
+            int cut = plan.node(v).above();
+            if (cut != last && report.test().reconciled().weight(v) instanceof Reconciled.OnlyTogether open) {
+                last = cut;
+                json.writeStartObject();
+                nodes("parts", open.parts());
+                estimate("sum", open.sum());
+                json.writeEndObject();
+            }
         }
         json.writeEndArray();
     }

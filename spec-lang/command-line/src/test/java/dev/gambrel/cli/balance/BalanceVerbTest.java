@@ -49,8 +49,7 @@ class BalanceVerbTest {
         Run run = balance(HALF);
         assertEquals(ExitStatus.FINDINGS, run.status());
         assertTrue(run.out().contains("The sheet does not balance"), run.out());
-        assertTrue(
-                run.out().contains("Perhaps one piece of leg was weighed and written down as the pair"), run.out());
+        assertTrue(run.out().contains("Perhaps one piece of leg was weighed and written down as the pair"), run.out());
         assertTrue(run.out().contains("What is wrong is spread over all of these"), run.out());
     }
 
@@ -101,9 +100,7 @@ class BalanceVerbTest {
     @Test
     void withoutASheetItIsWrongUsage() {
         assertEquals(ExitStatus.WRONG_USAGE, Run.of("balance", "hogget.cuts").status());
-        assertEquals(
-                ExitStatus.WRONG_USAGE,
-                balance(GOOD, "--as", "csv").status());
+        assertEquals(ExitStatus.WRONG_USAGE, balance(GOOD, "--as", "csv").status());
     }
 
     @Test
