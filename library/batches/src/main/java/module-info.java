@@ -3,4 +3,5 @@ module dev.gambrel.batches {
     requires transitive dev.gambrel.yields;
 
     exports dev.gambrel.batches;
+    exports dev.gambrel.batches.sheets;
 }

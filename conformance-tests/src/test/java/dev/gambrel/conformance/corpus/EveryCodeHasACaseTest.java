@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.SpecCompiler;
@@ -63,7 +64,8 @@ class EveryCodeHasACaseTest {
                 || code instanceof BlendCode
                 || code instanceof PackCode
                 || code instanceof ConformanceCode
-                || code instanceof ReferenceCode;
+                || code instanceof ReferenceCode
+                || code instanceof SheetCode;
     }
 
     private static Stream<List<Diagnostic>> cases(Path temporary) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.Compilation;
@@ -55,7 +56,8 @@ class ExplainPagesTest {
                 || code instanceof BlendCode
                 || code instanceof PackCode
                 || code instanceof ConformanceCode
-                || code instanceof ReferenceCode;
+                || code instanceof ReferenceCode
+                || code instanceof SheetCode;
     }
 
     @ParameterizedTest

@@ -1,5 +1,6 @@
 package dev.gambrel.cli;
 
+import dev.gambrel.cli.balance.BalanceVerb;
 import dev.gambrel.cli.blend.BlendVerb;
 import dev.gambrel.cli.carcasses.CarcassesVerb;
 import dev.gambrel.cli.catalogue.CatalogueVerb;
@@ -34,6 +35,7 @@ final class Verbs {
             case YieldVerb.NAME -> Optional.of(new YieldVerb());
             case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
             case CarcassesVerb.NAME -> Optional.of(new CarcassesVerb());
+            case BalanceVerb.NAME -> Optional.of(new BalanceVerb());
             case BlendVerb.NAME -> Optional.of(new BlendVerb());
             case PacksVerb.NAME -> Optional.of(new PacksVerb());
             case NumberVerb.NAME -> Optional.of(new NumberVerb());
@@ -55,6 +57,7 @@ final class Verbs {
                 YieldVerb.NAME,
                 EstimateVerb.NAME,
                 CarcassesVerb.NAME,
+                BalanceVerb.NAME,
                 BlendVerb.NAME,
                 PacksVerb.NAME,
                 NumberVerb.NAME,

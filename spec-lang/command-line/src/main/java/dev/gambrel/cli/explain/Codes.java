@@ -1,6 +1,7 @@
 package dev.gambrel.cli.explain;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.compiler.code.ConditionCode;
 import dev.gambrel.compiler.code.MeaningCode;
@@ -59,7 +60,8 @@ public final class Codes {
                         PackCode.values(),
                         ReferenceCode.values(),
                         NumberCode.values(),
-                        ConformanceCode.values())
+                        ConformanceCode.values(),
+                        SheetCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

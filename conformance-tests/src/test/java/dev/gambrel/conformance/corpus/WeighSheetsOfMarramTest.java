@@ -1,0 +1,89 @@
+package dev.gambrel.conformance.corpus;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.gambrel.cli.Gambrel;
+import dev.gambrel.cli.terminal.ExitStatus;
+import dev.gambrel.cli.terminal.Terminal;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Twelve invented sheets: ten balance, on one a tray was not tared, on one cuts were weighed before they were trimmed. */
+class WeighSheetsOfMarramTest {
+    private static final Path EXAMPLES = Path.of(System.getProperty("basedir", ""), "..", "examples");
+
+    private record Printed(ExitStatus status, String out, String err) {}
+
+    private static Printed balance(List<String> more, String... sheets) {
+        List<String> args = new ArrayList<>(List.of(
+                "balance", EXAMPLES.resolve("marram").resolve("hogget.cuts").toString(), "--sheet"));
+        Stream.of(sheets)
+                .map(sheet -> EXAMPLES.resolve("weigh-sheets").resolve("hogget-" + sheet + ".csv"))
+                .forEach(sheet -> args.add(sheet.toString()));
+        args.addAll(more);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        ExitStatus status = Gambrel.run(args, new Terminal(stream(out), stream(err), false));
+        return new Printed(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private static PrintStream stream(ByteArrayOutputStream bytes) {
+        return new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    }
+
+    private static List<String> perhaps(Printed printed) {
+        return printed.out().lines().filter(line -> line.startsWith("Perhaps")).toList();
+    }
+
+    @Test
+    void all_of_them_print_as_expected() {
+        String[] all = {"01", "02", "03", "04", "05", "06", "07", "08", "09", "10", "11", "12"};
+        Printed text = balance(List.of(), all);
+        Corpus.hold(text.err() + text.out(), Corpus.folder("sheets").resolve("marram.txt.expected"));
+        Corpus.hold(
+                balance(List.of("--as", "json"), all).out(),
+                Corpus.folder("sheets").resolve("marram.json.expected"));
+        assertEquals(ExitStatus.FINDINGS, text.status());
+    }
+
+    @Test
+    void ten_of_them_balance() {
+        Printed printed = balance(List.of(), "01", "02", "03", "04", "06", "07", "08", "10", "11", "12");
+        assertEquals(ExitStatus.FINE, printed.status());
+        assertEquals(
+                10,
+                printed.out()
+                        .lines()
+                        .filter(line -> line.startsWith("The sheet balances"))
+                        .count());
+        assertEquals(List.of(), perhaps(printed));
+    }
+
+    @Test
+    void a_tray_that_was_not_tared_is_offered_first_with_its_weight() {
+        Printed printed = balance(List.of(), "05");
+        assertEquals(ExitStatus.FINDINGS, printed.status());
+        assertTrue(
+                perhaps(printed)
+                        .get(0)
+                        .startsWith("Perhaps every weighing on the scale “bench” reads 0.342 kg too much"),
+                printed.out());
+    }
+
+    @Test
+    void cuts_weighed_before_trimming_are_offered_first_with_their_trim() {
+        Printed printed = balance(List.of(), "09");
+        assertEquals(ExitStatus.FINDINGS, printed.status());
+        String first = perhaps(printed).get(0);
+        assertTrue(
+                first.contains("were weighed before trimming, and the trim was weighed again (leg / chump / fat;"),
+                first);
+    }
+}

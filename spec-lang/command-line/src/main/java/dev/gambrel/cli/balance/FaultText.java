@@ -1,0 +1,123 @@
+package dev.gambrel.cli.balance;
+
+import dev.gambrel.cli.balance.report.SheetReport;
+import dev.gambrel.yields.plan.Kind;
+import dev.gambrel.yields.plan.YieldPlan;
+import dev.gambrel.yields.reconciliation.CutBalance;
+import dev.gambrel.yields.reconciliation.error.Suspect;
+import dev.gambrel.yields.reconciliation.pattern.Explanation;
+import dev.gambrel.yields.reconciliation.pattern.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What may be wrong on a sheet, in sentences. */
+final class FaultText {
+    private static final int MOST_PATTERNS = 4;
+    private static final int MOST_NAMES = 6;
+
+    private final SheetReport report;
+    private final YieldPlan plan;
+    private final List<String> lines = new ArrayList<>();
+
+    FaultText(SheetReport report) {
+        this.report = report;
+        this.plan = report.test().plan();
+    }
+
+    /** What a line of the plan is called: its address, and whether it is trimmed. */
+    static String address(YieldPlan plan, int node) {
+        String path =
+                node == 0 ? plan.node(node).name() : plan.node(node).path().toString();
+        return plan.node(node).kind() == Kind.TRIMMED ? path + ", trimmed" : path;
+    }
+
+    static String names(YieldPlan plan, List<Integer> nodes) {
+        return nodes.stream().map(v -> address(plan, v)).collect(Collectors.joining("; "));
+    }
+
+    private String names(List<Integer> nodes) {
+        return names(plan, nodes);
+    }
+
+    /** Of many the first are named: the list says no more than that nothing tells them apart. */
+    private String someNames(List<Integer> nodes) {
+        int more = nodes.size() - MOST_NAMES;
+        return more <= 1 ? names(nodes) : names(nodes.subList(0, MOST_NAMES)) + "; and " + more + " more beside them";
+    }
+
+    List<String> lines() {
+        report.moreOutThanIn().forEach(this::more);
+        report.test().reconciled().contradictions().forEach(this::contradiction);
+        report.suspects().found().forEach(this::suspect);
+        if (!report.suspects().isComplete()) {
+            lines.add("So much is wrong that the search was ended; the sheet as a whole is in doubt.");
+        }
+        report.explanations().stream().limit(MOST_PATTERNS).forEach(this::pattern);
+        if (!report.explanations().isEmpty()) {
+            lines.add(
+                    "These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.");
+        }
+        return lines;
+    }
+
+    private void more(CutBalance balance) {
+        lines.add("More came out of " + address(plan, balance.cut()) + " than went in, by "
+                + Written.kilograms(balance.excess().mean()) + " kg, even if nothing was lost.");
+    }
+
+    private void contradiction(CutBalance balance) {
+        lines.add("The scales of " + address(plan, balance.cut())
+                + " and its parts are said to be exact, and yet they differ by "
+                + Written.kilograms(Math.abs(balance.excess().mean())) + " kg.");
+    }
+
+    private void suspect(Suspect suspect) {
+        String z = " (z " + Written.deviations(suspect.z()) + ")";
+        if (suspect instanceof Suspect.OneReading one) {
+            lines.add("The weight of " + address(plan, one.node()) + " is in doubt: alone it reads "
+                    + Written.kilograms(Math.abs(one.error().mean())) + " kg too "
+                    + (one.error().mean() > 0 ? "much" : "little") + z + ".");
+        } else if (suspect instanceof Suspect.OneBalance balance) {
+            double missing = balance.missing().mean();
+            lines.add("What does not add up is " + names(balance.cuts()) + ": "
+                    + Written.kilograms(Math.abs(missing)) + " kg "
+                    + (missing > 0 ? "is missing among its parts" : "more came out than went in") + z + ".");
+            lines.add(
+                    balance.readings().isEmpty()
+                            ? "  Its readings agree with all others: something was not weighed, or weighed twice."
+                            : "  One of these is wrong, or something was not weighed, and the figures do not tell which: "
+                                    + someNames(balance.readings()) + ".");
+        }
+    }
+
+    private void pattern(Explanation explanation) {
+        lines.add("Perhaps " + words(explanation.pattern(), explanation.size().mean()) + ": chi-square would fall from "
+                + Written.decimals(report.test().reconciled().test().chiSquare(), 1) + " to "
+                + Written.decimals(explanation.after().chiSquare(), 1)
+                + (explanation.pattern().isOfKnownSize()
+                        ? ", and " + Written.percent(explanation.size().mean()) + " % of just that error fits best."
+                        : "."));
+    }
+
+    private String words(Pattern pattern, double size) {
+        if (pattern instanceof Pattern.SameAmountEachWeighing same) {
+            return "every weighing on the scale “" + same.scale() + "” reads " + Written.kilograms(Math.abs(size))
+                    + " kg too "
+                    + (size > 0
+                            ? "much, as by a tray that was not tared"
+                            : "little, as by a tray that was tared twice");
+        } else if (pattern instanceof Pattern.SamePartOfEachWeight part) {
+            return "the scale “" + part.scale() + "” shows " + Written.percent(Math.abs(size)) + " % too "
+                    + (size > 0 ? "much" : "little") + " throughout";
+        } else if (pattern instanceof Pattern.OneWrittenAsPair one) {
+            return "one piece of " + address(plan, one.node()) + " was weighed and written down as the pair";
+        } else if (pattern instanceof Pattern.PairCountedTwice twice) {
+            return "the pair of " + address(plan, twice.node()) + " was counted twice";
+        } else if (pattern instanceof Pattern.WeighedBeforeTrimming before) {
+            return names(before.nodes()) + (before.nodes().size() == 1 ? " was" : " were")
+                    + " weighed before trimming, and the trim was weighed again (" + names(before.trims()) + ")";
+        }
+        return "pounds were written as kilograms of " + names(((Pattern.PoundsAsKilograms) pattern).nodes());
+    }
+}

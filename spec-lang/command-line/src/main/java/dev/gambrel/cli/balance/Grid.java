@@ -1,0 +1,40 @@
+package dev.gambrel.cli.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rows under one another: the first column to the left, all others to the right. */
+final class Grid {
+    private static final String GAP = "  ";
+
+    private final List<List<String>> rows = new ArrayList<>();
+
+    Grid row(String... cells) {
+        rows.add(List.of(cells));
+        return this;
+    }
+
+    String text() {
+        int columns = rows.get(0).size();
+        int[] widths = new int[columns];
+        for (List<String> row : rows) {
+            for (int c = 0; c < columns; c++) {
+                widths[c] = Math.max(widths[c], length(row.get(c)));
+            }
+        }
+        StringBuilder out = new StringBuilder();
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder();
+            for (int c = 0; c < columns; c++) {
+                String blanks = " ".repeat(widths[c] - length(row.get(c)));
+                line.append(c == 0 ? "" : GAP).append(c == 0 ? row.get(c) + blanks : blanks + row.get(c));
+            }
+            out.append(line.toString().stripTrailing()).append('\n');
+        }
+        return out.toString();
+    }
+
+    private static int length(String text) {
+        return text.codePointCount(0, text.length());
+    }
+}
