@@ -61,7 +61,8 @@ class SlyRequirementsTest {
         Conformity open = answer("cut shank, bone in\n");
         assertEquals("G2232", Corpus.codes(open.products().get(0).findings()));
         assertEquals(Overall.NOT_SHOWN, open.overall());
-        assertEquals(Overall.CONFORMS, answer("cut leg {\n  cut shank, bone in\n}\n").overall());
+        assertEquals(
+                Overall.CONFORMS, answer("cut leg {\n  cut shank, bone in\n}\n").overall());
     }
 
     @Test
@@ -94,7 +95,8 @@ class SlyRequirementsTest {
     @Test
     void any_point_proves_an_average_no_lower() {
         assertEquals(
-                "G2201 G2202", codes(answer("cut leg {\n  trim fat to at most 3 mm at any point and at most 3 mm on average\n}\n")));
+                "G2201 G2202",
+                codes(answer("cut leg {\n  trim fat to at most 3 mm at any point and at most 3 mm on average\n}\n")));
         assertEquals("G2225", codes(answer("cut leg {\n  trim fat to at most 2 mm on average\n}\n")));
     }
 
@@ -106,8 +108,10 @@ class SlyRequirementsTest {
     @Test
     void what_holds_for_all_gives_way_to_what_a_cut_says_itself() {
         assertEquals("G2201", codes(answer("keep at most 1 °C\ncut leg {\n  keep at most 5 °C\n}\n")));
-        assertEquals("G2211", codes(answer("keep at most 1 °C\ncut leg {\n  weight at most 5 kg\n}\n"))
-                .replace("G2201 ", ""));
+        assertEquals(
+                "G2211",
+                codes(answer("keep at most 1 °C\ncut leg {\n  weight at most 5 kg\n}\n"))
+                        .replace("G2201 ", ""));
     }
 
     @Test

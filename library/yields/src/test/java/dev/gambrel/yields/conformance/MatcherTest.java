@@ -51,7 +51,8 @@ class MatcherTest {
 
     @Test
     void of_very_many_only_the_first_are_looked_at() {
-        List<Offer> many = IntStream.range(0, 50).mapToObj(i -> offer(i, "steak")).toList();
+        List<Offer> many =
+                IntStream.range(0, 50).mapToObj(i -> offer(i, "steak")).toList();
         assertEquals(many.subList(0, Matcher.MOST), new Matcher(many).matching(offer(99, "steak"), ALL));
     }
 }
