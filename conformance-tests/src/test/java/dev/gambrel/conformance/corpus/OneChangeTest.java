@@ -88,7 +88,6 @@ class OneChangeTest {
     @Test
     void every_effect_is_among_them() {
         Stream<String> effects = changes().stream().map(Otherwise::effect);
-        assertEquals(
-                Effect.values().length, effects.collect(Collectors.toSet()).size());
+        assertEquals(Effect.values().length, effects.collect(Collectors.toSet()).size());
     }
 }

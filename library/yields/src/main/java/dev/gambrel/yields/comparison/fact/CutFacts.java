@@ -84,13 +84,20 @@ final class CutFacts {
                 + (reference.edition().isEmpty() ? "" : ", edition " + reference.edition())
                 + (reference.range().isEmpty() ? "" : ", range " + reference.range())
                 + (reference.but().isEmpty() ? "" : ", but " + reference.but())
-                + (reference.rules() == Reference.Rules.NOT_STATED ? "" : ", " + reference.rules().words());
+                + (reference.rules() == Reference.Rules.NOT_STATED
+                        ? ""
+                        : ", " + reference.rules().words());
         String what = "number of " + reference.scheme().key();
         facts.reliedOn(
                 what,
                 Aspect.REFERENCE,
                 index,
-                List.of(reference.number(), reference.edition(), reference.but(), reference.range(), reference.rules().words()),
+                List.of(
+                        reference.number(),
+                        reference.edition(),
+                        reference.but(),
+                        reference.range(),
+                        reference.rules().words()),
                 words);
         facts.sources("the " + what, Aspect.REFERENCE, index, reference.sources());
     }

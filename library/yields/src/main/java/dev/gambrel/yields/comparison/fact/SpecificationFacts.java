@@ -16,7 +16,11 @@ final class SpecificationFacts {
         Specification specification = tree.specification();
         facts.free("title", Aspect.TITLE, 0, specification.title());
         facts.free("revision", Aspect.TITLE, 0, revision(specification));
-        facts.reliedOn("who speaks", Aspect.TITLE, specification.side().name(), specification.side().words());
+        facts.reliedOn(
+                "who speaks",
+                Aspect.TITLE,
+                specification.side().name(),
+                specification.side().words());
         SupplyFacts.add(specification.terms(), facts);
         notes(tree.notes(), facts);
         for (int i = 0; i < tree.sources().size(); i++) {

@@ -56,7 +56,9 @@ final class SupplyFacts {
     /** None outside is what holds where nothing is said. */
     static void outside(Outside outside, String of, Aspect aspect, int index, Facts facts) {
         BigDecimal share = outside instanceof Outside.OutOf out
-                ? BigDecimal.valueOf(out.most()).multiply(HUNDRED).divide(BigDecimal.valueOf(out.of()), MathContext.DECIMAL128)
+                ? BigDecimal.valueOf(out.most())
+                        .multiply(HUNDRED)
+                        .divide(BigDecimal.valueOf(out.of()), MathContext.DECIMAL128)
                 : BigDecimal.ZERO;
         Limit limit = new Limit.AtMost(new Quantity(share, Unit.PERCENT));
         Meaning meaning = new Meaning.Outside(new Meaning.Bounded("", limit));
@@ -68,14 +70,26 @@ final class SupplyFacts {
             String state = refrigerated.state().words();
             facts.reliedOn("refrigeration", Aspect.SUPPLY, index, List.of(state), state);
         } else if (term instanceof Term.Pack pack) {
-            String words = pack.together() == 0 ? pack.container().text() : pack.together() + " to a " + pack.container();
-            List<String> value = List.of(Integer.toString(pack.together()), pack.container().key());
+            String words =
+                    pack.together() == 0 ? pack.container().text() : pack.together() + " to a " + pack.container();
+            List<String> value =
+                    List.of(Integer.toString(pack.together()), pack.container().key());
             facts.reliedOn("pack", Aspect.SUPPLY, index, value, words);
         } else if (term instanceof Term.Claim claim) {
-            facts.reliedOn("claim of being " + claim.claim().key(), Aspect.SUPPLY, index, List.of(claim.claim().key()), claim.claim().text());
+            facts.reliedOn(
+                    "claim of being " + claim.claim().key(),
+                    Aspect.SUPPLY,
+                    index,
+                    List.of(claim.claim().key()),
+                    claim.claim().text());
         } else {
             Term.Label label = (Term.Label) term;
-            facts.reliedOn("label tells " + label.what().key(), Aspect.SUPPLY, index, List.of(label.what().key()), label.what().text());
+            facts.reliedOn(
+                    "label tells " + label.what().key(),
+                    Aspect.SUPPLY,
+                    index,
+                    List.of(label.what().key()),
+                    label.what().text());
         }
     }
 }
