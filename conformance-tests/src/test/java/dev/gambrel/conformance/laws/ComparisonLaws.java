@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
@@ -31,8 +32,12 @@ class ComparisonLaws {
         return Arbitraries.of(Specifications.valid());
     }
 
+    private static final Map<Path, CutTree> TREES = Specifications.valid().stream()
+            .collect(Collectors.toMap(
+                    file -> file, file -> Specifications.compile(file).orElseThrow().tree()));
+
     private static CutTree tree(Path file) {
-        return Specifications.compile(file).orElseThrow().tree();
+        return TREES.get(file);
     }
 
     private static void same(CutTree one, CutTree other, Path file) {
