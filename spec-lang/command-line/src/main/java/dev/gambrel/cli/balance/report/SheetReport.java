@@ -17,7 +17,6 @@ import java.util.List;
  * @param test its readings in balance
  * @param verdict whether it adds up
  * @param weighed each part that was weighed beside what was expected
- * @param moreOutThanIn cuts that gave more than they weighed
  * @param suspects what may be wrong
  * @param explanations mistakes with a pattern that the sheet speaks for
  * @param whereItWent meat, bone, trim and loss
@@ -27,7 +26,6 @@ public record SheetReport(
         CuttingTest test,
         Verdict verdict,
         List<PartComparison> weighed,
-        List<CutBalance> moreOutThanIn,
         Suspects suspects,
         List<Explanation> explanations,
         WhereItWent whereItWent) {
@@ -37,7 +35,6 @@ public record SheetReport(
     /** Copies the lists. */
     public SheetReport {
         weighed = List.copyOf(weighed);
-        moreOutThanIn = List.copyOf(moreOutThanIn);
         explanations = List.copyOf(explanations);
     }
 
@@ -54,9 +51,17 @@ public record SheetReport(
                 test,
                 Verdict.of(test, LEVEL),
                 PartComparison.of(test, sheet.expected()),
-                test.moreOutThanIn(LEVEL),
                 test.suspects(LEVEL),
                 test.explanations(LEVEL),
                 WhereItWent.of(test));
+    }
+
+    /**
+     * Cuts that gave more than they weighed, even if nothing was lost.
+     *
+     * @return in the order of the plan
+     */
+    public List<CutBalance> moreOutThanIn() {
+        return test.moreOutThanIn(LEVEL);
     }
 }
