@@ -86,7 +86,7 @@ class EdgesOfLimitsTest {
 
     @Test
     void an_embedder_sets_how_many_structures_are_taken() {
-        Limits three = new Limits(1 << 20, 100, 50, 8, 20_000, 50_000, 50, 3);
+        Limits three = new Limits(1 << 20, 100, 50, 8, 20_000, new Limits.OfTree(50_000, 3), 50);
         assertEquals("", codes(Sheets.bones(2), three));
         assertEquals("G0150", codes(Sheets.bones(3), three));
     }

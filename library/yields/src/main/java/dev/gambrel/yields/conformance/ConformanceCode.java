@@ -77,7 +77,7 @@ public enum ConformanceCode implements Code {
     /** A number of another edition. */
     OTHER_EDITION(
             "G2227",
-            "other-edition",
+            "number-of-other-edition",
             Severity.WARNING,
             "Asked: {asked}. The house quotes {held}; what a number stands for may differ from edition to edition."),
     /** Laid down of the whole, and not of each part. */
