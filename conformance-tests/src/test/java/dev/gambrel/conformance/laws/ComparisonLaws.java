@@ -34,7 +34,8 @@ class ComparisonLaws {
 
     private static final Map<Path, CutTree> TREES = Specifications.valid().stream()
             .collect(Collectors.toMap(
-                    file -> file, file -> Specifications.compile(file).orElseThrow().tree()));
+                    file -> file,
+                    file -> Specifications.compile(file).orElseThrow().tree()));
 
     private static CutTree tree(Path file) {
         return TREES.get(file);
