@@ -135,10 +135,10 @@ final class Comparison {
         Diagnostic finding = Diagnostic.of(ConformanceCode.NO_SUCH_PRODUCT, at(wanted))
                 .with("product", wanted.names().name());
         return NearestName.of(wanted.names().name(), matcher.names())
-                .map(near -> finding.help(
-                        "The nearest name is “" + near + "”. If that is meant, say so: " + match(wanted, near.text())))
-                .orElse(finding)
-                .help("Or ask the buyer what it is, by its number in a published scheme.");
+                .map(near -> finding.help("The nearest name is “" + near + "”. If that is meant, say so: "
+                                + match(wanted, near.text()))
+                        .help("Or ask the buyer what it is, by its number in a published scheme."))
+                .orElse(finding.help("Ask the buyer what it is, by its number in a published scheme."));
     }
 
     private Diagnostic several(Offer wanted, List<Offer> found) {

@@ -2,7 +2,6 @@ package dev.gambrel.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import dev.gambrel.diagnostic.Diagnostic;
-import dev.gambrel.diagnostic.Label;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.quantity.Quantity;
@@ -20,6 +19,7 @@ import dev.gambrel.yields.conformance.Verdict;
 import dev.gambrel.yields.conformance.clause.Clause;
 import dev.gambrel.yields.conformance.clause.Stated;
 import dev.gambrel.yields.conformance.report.ComparedTexts;
+import dev.gambrel.yields.conformance.report.FindingPlaces;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -194,11 +194,9 @@ public final class ConformityJson {
         json.writeStartObject();
         json.writeStringField("code", reason.code().id());
         json.writeStringField("message", reason.message());
-        place("buyer", texts.buyer(), List.of(reason.place()));
-        place(
-                "house",
-                texts.house(),
-                reason.related().stream().map(Label::place).toList());
+        FindingPlaces places = FindingPlaces.of(reason);
+        place("buyer", texts.buyer(), places.buyer());
+        place("house", texts.house(), places.house());
         json.writeArrayFieldStart("help");
         for (String help : reason.help()) {
             json.writeString(help);

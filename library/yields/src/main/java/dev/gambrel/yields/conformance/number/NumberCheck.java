@@ -52,8 +52,8 @@ public final class NumberCheck {
         return new NumberCheck(species, stated)
                 .findings(NumberCode.HOUSE_NUMBER_AGAINST_WORDS).stream()
                         .filter(finding -> finding.code() == NumberCode.HOUSE_NUMBER_AGAINST_WORDS)
-                        .map(finding -> finding.related(finding.place(), "the number")
-                                .at(place -> place.equals(finding.place()) ? asked : place))
+                        .map(finding -> finding.at(place -> place.equals(finding.place()) ? asked : place)
+                                .related(finding.place(), "the number"))
                         .toList();
     }
 

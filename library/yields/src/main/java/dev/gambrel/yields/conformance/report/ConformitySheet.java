@@ -1,6 +1,7 @@
 package dev.gambrel.yields.conformance.report;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.tree.Specification;
@@ -70,7 +71,7 @@ public record ConformitySheet(String house, String buyer, List<Product> products
      * @param code its code
      * @param sentence what it says
      * @param help what to do next
-     * @param buyer where that stands in the buyer's text
+     * @param buyer where that stands in the buyer's text, places with commas between
      * @param house where that stands in the house's; empty where it stands nowhere
      */
     public record Told(String code, String sentence, List<String> help, String buyer, List<String> house) {
@@ -144,14 +145,16 @@ public record ConformitySheet(String house, String buyer, List<Product> products
     }
 
     private static Told told(Diagnostic finding, ComparedTexts texts) {
+        FindingPlaces places = FindingPlaces.of(finding);
         return new Told(
                 finding.code().id(),
                 Visible.text(finding.message()),
                 finding.help().stream().map(Visible::text).toList(),
-                texts.buyer().where(finding.place()),
-                finding.related().stream()
-                        .map(label -> texts.house().where(label.place()))
-                        .distinct()
-                        .toList());
+                String.join(", ", where(places.buyer(), texts.buyer())),
+                where(places.house(), texts.house()));
+    }
+
+    private static List<String> where(List<Place> places, ComparedTexts.Text in) {
+        return places.stream().map(in::where).distinct().toList();
     }
 }

@@ -98,6 +98,18 @@ class NumberCheckTest {
     }
 
     @Test
+    void a_house_that_contradicts_itself_is_told_where_it_was_asked_with_both_places() {
+        Place.InTree asked = new Place.InTree(TreePath.ROOT.then(TradeName.of("brisket")), Aspect.NAME);
+        List<Diagnostic> found =
+                NumberCheck.ofHouse(CATTLE, List.of(unece("1643"), state(Quality.BONE_STATE, "boneless")), asked);
+        assertEquals(NumberCode.HOUSE_NUMBER_AGAINST_WORDS, found.get(0).code());
+        assertEquals(asked, found.get(0).place());
+        assertEquals(
+                List.of(WORDS, NUMBER),
+                found.get(0).related().stream().map(label -> label.place()).toList());
+    }
+
+    @Test
     void what_only_has_the_length_of_a_code_is_told() {
         List<Diagnostic> found = NumberCheck.ofBuyer(CATTLE, List.of(unece("44932211340000145100")));
         assertEquals(NumberCode.NO_MEAT_CODE, found.get(0).code());
