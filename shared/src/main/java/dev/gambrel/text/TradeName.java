@@ -36,6 +36,28 @@ public final class TradeName implements Comparable<TradeName> {
     }
 
     /**
+     * A name of what is left of another, such as without its article; what is left may be nothing, or too long with what is put to it.
+     *
+     * @param text the words
+     * @param otherwise the name where {@link #isAcceptable} says no
+     * @return the name
+     */
+    public static TradeName of(String text, TradeName otherwise) {
+        return isAcceptable(text) ? of(text) : otherwise;
+    }
+
+    /**
+     * Whether two texts name the same; texts that can be no names are the same when their characters are.
+     *
+     * @param one a text from anywhere
+     * @param other another
+     * @return true if they are equal as names
+     */
+    public static boolean areSame(String one, String other) {
+        return one.equals(other) || isAcceptable(one) && isAcceptable(other) && of(one).equals(of(other));
+    }
+
+    /**
      * Whether a text can be a name: 1 to {@value #MAX_LENGTH} characters, not blank, without control or direction
      * characters, and without the slash that separates the names of a path.
      *

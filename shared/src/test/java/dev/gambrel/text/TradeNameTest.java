@@ -104,4 +104,20 @@ class TradeNameTest {
             assertEquals(TradeName.of("best end"), TradeName.of("best" + space + "end"));
         }
     }
+
+    @Test
+    void what_is_left_of_a_name_may_be_none() {
+        TradeName whole = TradeName.of("a \u02d8");
+        assertEquals(TradeName.of("bag"), TradeName.of("bag", whole));
+        assertEquals(whole, TradeName.of("", whole));
+        assertEquals(whole, TradeName.of("x".repeat(129), whole));
+    }
+
+    @Test
+    void texts_that_can_be_no_names_are_the_same_when_their_characters_are() {
+        assertTrue(TradeName.areSame("the rump end", "The  Rump End"));
+        assertTrue(TradeName.areSame("rump/end", "rump/end"));
+        assertFalse(TradeName.areSame("rump/end", "Rump/end"));
+        assertFalse(TradeName.areSame("rump\0end", "rib end"));
+    }
 }

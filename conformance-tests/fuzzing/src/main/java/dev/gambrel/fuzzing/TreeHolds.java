@@ -28,7 +28,7 @@ final class TreeHolds {
         });
     }
 
-    private static void comesBack(CutTree tree) {
+    static void comesBack(CutTree tree) {
         String json = TreeJsonWriter.write(tree);
         FindingsHold.printable(json);
         Result<CutTree> back = TreeJsonReader.read(new SourceText("any.json", json), Limits.DEFAULT);

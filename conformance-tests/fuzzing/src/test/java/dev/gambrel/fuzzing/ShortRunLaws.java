@@ -93,4 +93,14 @@ class ShortRunLaws {
     Arbitrary<byte[]> carcasses() {
         return spoilt(Target.CARCASSES);
     }
+
+    @Property(tries = 500, shrinking = ShrinkingMode.BOUNDED)
+    void conformance(@ForAll("conformance") byte[] file) {
+        Target.CONFORMANCE.holds(file);
+    }
+
+    @Provide
+    Arbitrary<byte[]> conformance() {
+        return spoilt(Target.CONFORMANCE);
+    }
 }

@@ -15,7 +15,8 @@ enum Target {
     COMPILER("Compiler", CompilerTarget::fuzzerTestOneInput),
     FORMATTER("Formatter", FormatterTarget::fuzzerTestOneInput),
     TREE_JSON("TreeJson", TreeJsonTarget::fuzzerTestOneInput),
-    CARCASSES("Carcasses", CarcassesTarget::fuzzerTestOneInput);
+    CARCASSES("Carcasses", CarcassesTarget::fuzzerTestOneInput),
+    CONFORMANCE("Conformance", ConformanceTarget::fuzzerTestOneInput);
 
     private static final Path KEPT = Path.of(System.getProperty("basedir", ""))
             .toAbsolutePath()

@@ -47,6 +47,7 @@ final class BrokenTrees {
                 IntStream.rangeClosed(1, 50_000).mapToObj(i -> new Part.Loss(name("drip " + i), share("0")));
         return Map.of(
                 TOO_DEEP, carcass(deep, REST),
+                TOO_MANY_STRUCTURES, knowing(100),
                 TOO_MANY_PARTS, carcass(Stream.concat(many, Stream.of(REST)).toArray(Part[]::new)));
     }
 

@@ -21,10 +21,13 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.tree.Stream;
 import dev.gambrel.tree.TrimRule;
 import dev.gambrel.tree.WeightBand;
+import dev.gambrel.tree.anatomy.Piece;
 import dev.gambrel.tree.anatomy.PieceCount;
 import dev.gambrel.tree.anatomy.SkeletonPoint;
+import dev.gambrel.tree.anatomy.Species;
 import dev.gambrel.tree.portion.Limit;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /** Trees and their parts made by hand; species, streams and sources are those of the house's hogget. */
@@ -62,6 +65,21 @@ final class HandMade {
     private static CutTree tree(Carcass carcass, List<Stream> streams, List<Source> sources, Part... parts) {
         return new CutTree(
                 HOUSE.specification(), carcass, HOUSE.species(), streams, sources, List.of(parts), List.of());
+    }
+
+    /** With a species that has its first piece so many times. */
+    static CutTree knowing(int pieces) {
+        Species house = HOUSE.species();
+        List<Piece> many = Collections.nCopies(pieces, house.pieces().get(0));
+        Species much = new Species(house.name(), house.otherNames(), house.ribs(), house.vertebrae(), many);
+        return new CutTree(
+                HOUSE.specification(),
+                HOUSE.carcass(),
+                much,
+                HOUSE.streams(),
+                HOUSE.sources(),
+                List.of(cut("joint", "10"), REST),
+                List.of());
     }
 
     static <T> List<T> twice(List<T> list) {

@@ -66,7 +66,7 @@ final class FinishReader {
     /** "a vacuum bag" is a vacuum bag. */
     private static TradeName withoutArticle(TradeName container) {
         boolean hasArticle = container.key().startsWith("a ");
-        return hasArticle ? TradeName.of(container.text().substring(2)) : container;
+        return hasArticle ? TradeName.of(container.text().substring(2), container) : container;
     }
 
     private List<Finish.Tare> tares(Clauses clauses) {

@@ -111,7 +111,8 @@ final class PartLowering {
     private static TrimRule removal(TradeName tissue) {
         String text = tissue.text();
         return tissue.key().endsWith(GLAND)
-                ? new TrimRule.GlandRemoval(TradeName.of(text.substring(0, text.length() - GLAND.length())))
+                ? new TrimRule.GlandRemoval(TradeName.of(
+                        text.substring(0, Math.max(0, text.length() - GLAND.length())), tissue))
                 : new TrimRule.Removal(tissue);
     }
 

@@ -91,8 +91,13 @@ final class SeparationLowering {
     /** "at right angles to the chine" is a line and no joint. */
     private static Landmark at(TradeName place) {
         return place.key().startsWith(RIGHT_ANGLES)
-                ? new Landmark.RightAnglesTo(TradeName.of(place.text().substring(RIGHT_ANGLES.length())))
+                ? new Landmark.RightAnglesTo(TradeName.of(after(place.text(), RIGHT_ANGLES.length()), place))
                 : new Landmark.At(place);
+    }
+
+    /** A name may be longer in the form in which names are compared than as it is written. */
+    private static String after(String text, int length) {
+        return text.substring(Math.min(length, text.length()));
     }
 
     private Optional<Landmark> distances(List<WrittenLandmark.Distance> written) {

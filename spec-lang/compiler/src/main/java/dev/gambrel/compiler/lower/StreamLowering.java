@@ -46,7 +46,11 @@ final class StreamLowering {
 
     private static TradeName withoutKind(TradeName name, Stream.Kind kind) {
         return TradeName.of(
-                name.text().substring(0, name.text().length() - kind.words().length()));
+                name.text()
+                        .substring(
+                                0,
+                                Math.max(0, name.text().length() - kind.words().length())),
+                name);
     }
 
     private static String whatToWrite(TradeName name, Optional<Stream.Kind> swallowed) {

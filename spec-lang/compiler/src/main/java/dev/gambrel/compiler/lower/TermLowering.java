@@ -141,10 +141,18 @@ final class TermLowering {
     private List<Term> packed() {
         Optional<Term> counted = clauses.one(PortionClause.Packed.class, "what it is packed in")
                 .flatMap(said -> figures.count(said.number(), said.span(), 1, FinishReader.MOST)
-                        .map(number -> new Term.Pack(number, TradeName.of(withoutArticle(said.container())))));
+                        .map(number -> new Term.Pack(
+                                number,
+                                TradeName.of(
+                                        withoutArticle(said.container()),
+                                        said.container().text()))));
         return counted
                 .or(() -> clauses.one(TermClause.PackedIn.class, "what it is packed in")
-                        .map(said -> new Term.Pack(0, TradeName.of(withoutArticle(said.container())))))
+                        .map(said -> new Term.Pack(
+                                0,
+                                TradeName.of(
+                                        withoutArticle(said.container()),
+                                        said.container().text()))))
                 .stream()
                 .toList();
     }

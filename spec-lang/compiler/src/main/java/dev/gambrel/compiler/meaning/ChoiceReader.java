@@ -132,7 +132,11 @@ public final class ChoiceReader {
     /** "the season" is the grade "season". */
     private static TradeName withoutArticle(TradeName subject) {
         return subject.key().startsWith(ARTICLE) && subject.key().length() > ARTICLE.length()
-                ? TradeName.of(subject.text().substring(ARTICLE.length()))
+                ? TradeName.of(
+                        subject.text()
+                                .substring(Math.min(
+                                        ARTICLE.length(), subject.text().length())),
+                        subject)
                 : subject;
     }
 }

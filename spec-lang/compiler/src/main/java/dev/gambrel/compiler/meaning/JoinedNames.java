@@ -15,7 +15,7 @@ public final class JoinedNames {
         }
         List<TradeName> names = new ArrayList<>(2);
         for (String name : joined.text().split("(?i) and ")) {
-            names.add(TradeName.of(name));
+            names.add(TradeName.of(name, joined));
         }
         return names;
     }

@@ -19,6 +19,9 @@ import java.util.function.Consumer;
  * @param found takes each finding
  */
 public record FileReport(Texts texts, SourceText text, int start, Consumer<Diagnostic> found) {
+    /** What the grammar takes for a gap or the end of a line; every other character, seen or not, is a word of some kind. */
+    private static final String BETWEEN_WORDS = " \t\u00A0\r\n";
+
     /**
      * A place in this or another text of the compilation.
      *
@@ -47,8 +50,7 @@ public record FileReport(Texts texts, SourceText text, int start, Consumer<Diagn
     public Span beginning() {
         String written = text.text();
         int at = 0;
-        while (at < written.length()
-                && (Character.isWhitespace(written.charAt(at)) || written.charAt(at) == '\u00A0')) {
+        while (at < written.length() && BETWEEN_WORDS.indexOf(written.charAt(at)) >= 0) {
             at++;
         }
         return new Span(start + at, start + at);

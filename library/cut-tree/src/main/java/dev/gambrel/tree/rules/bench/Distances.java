@@ -47,8 +47,6 @@ public final class Distances implements Rule {
     }
 
     private static boolean areApart(Landmark.End first, Landmark.End second) {
-        return !first.at().isEmpty()
-                && !second.at().isEmpty()
-                && !TradeName.of(first.at()).equals(TradeName.of(second.at()));
+        return !first.at().isEmpty() && !second.at().isEmpty() && !TradeName.areSame(first.at(), second.at());
     }
 }

@@ -129,7 +129,7 @@ public final class CutClauses {
         } else if (trim.rule() instanceof TrimRule.Removal removal) {
             removed(removal.tissue(), at);
         } else if (trim.rule() instanceof TrimRule.GlandRemoval removal) {
-            removed(TradeName.of(removal.gland() + " gland"), at);
+            removed(TradeName.of(removal.gland() + " gland", removal.gland()), at);
         }
     }
 
