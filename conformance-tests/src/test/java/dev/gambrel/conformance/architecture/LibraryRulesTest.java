@@ -52,6 +52,7 @@ class LibraryRulesTest {
             .onlyDependOnClassesThat(resideInAnyPackage(
                     "dev.gambrel..",
                     "java..",
+                    "javax.xml.stream..",
                     "org.antlr..",
                     "com.fasterxml.jackson.core..",
                     "picocli..",
