@@ -19,13 +19,15 @@ class GambrelTest {
         return Verbs.names();
     }
 
-    /** The design: exit status 0 fine, 1 findings, 2 wrong usage, 3 could not read or a limit was hit. */
+    /** 0 fine, 1 findings, 2 wrong usage, 3 could not read or a limit was hit; of a comparison 4 not shown, 5 does not conform. */
     @Test
-    void the_exit_status_is_a_number_from_0_to_3() {
+    void each_way_to_end_has_a_number_of_its_own() {
         assertEquals(0, ExitStatus.FINE.number());
         assertEquals(1, ExitStatus.FINDINGS.number());
         assertEquals(2, ExitStatus.WRONG_USAGE.number());
         assertEquals(3, ExitStatus.COULD_NOT.number());
+        assertEquals(4, ExitStatus.NOT_SHOWN.number());
+        assertEquals(5, ExitStatus.DOES_NOT_CONFORM.number());
     }
 
     @Test

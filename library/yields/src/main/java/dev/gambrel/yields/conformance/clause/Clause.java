@@ -1,6 +1,5 @@
 package dev.gambrel.yields.conformance.clause;
 
-import dev.gambrel.quantity.Quantity;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.Landmark;
 import dev.gambrel.tree.anatomy.Reference;
@@ -152,15 +151,5 @@ public sealed interface Clause {
             String but = reference.but().isEmpty() ? "" : ", but " + reference.but();
             return reference.scheme() + " " + reference.number() + edition + range + but;
         }
-    }
-
-    /**
-     * By how much left and right of a pair may differ.
-     *
-     * @param most the difference in weight
-     * @return the clause
-     */
-    static Clause matchedWithin(Quantity most) {
-        return new Limited(Quality.MATCHING, new Limit.AtMost(most), new Outside.None(), How.NOT_SAID);
     }
 }
