@@ -96,9 +96,15 @@ class WhereItWentTest {
 
     @Test
     void aSheetBalancesOrDoesNotOrIsNotChecked() {
-        assertEquals(Verdict.BALANCES, Verdict.of(CuttingTest.of(EXPECTED, sheet(20.0)), 0.05));
-        assertEquals(Verdict.DOES_NOT_BALANCE, Verdict.of(CuttingTest.of(EXPECTED, sheet(20.5)), 0.05));
+        assertEquals(
+                Verdict.BALANCES,
+                Faults.of(CuttingTest.of(EXPECTED, sheet(20.0)), 0.05).verdict());
+        assertEquals(
+                Verdict.DOES_NOT_BALANCE,
+                Faults.of(CuttingTest.of(EXPECTED, sheet(20.5)), 0.05).verdict());
         List<PartReading> alone = List.of(reading(20.0, State.WHOLE), reading(8.0, State.WHOLE, "leg"));
-        assertEquals(Verdict.NOT_CHECKED, Verdict.of(CuttingTest.of(EXPECTED, alone), 0.05));
+        assertEquals(
+                Verdict.NOT_CHECKED,
+                Faults.of(CuttingTest.of(EXPECTED, alone), 0.05).verdict());
     }
 }

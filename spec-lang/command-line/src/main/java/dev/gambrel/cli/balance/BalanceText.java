@@ -1,7 +1,7 @@
 package dev.gambrel.cli.balance;
 
 import dev.gambrel.batches.sheets.SheetHeading;
-import dev.gambrel.cli.balance.report.SheetReport;
+import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.cuttingtest.PartComparison;
 import dev.gambrel.yields.cuttingtest.Verdict;
@@ -132,7 +132,7 @@ final class BalanceText {
         String evidence = "chi-square " + Written.decimals(test.chiSquare(), 1) + " with " + test.degreesOfFreedom()
                 + (test.degreesOfFreedom() == 1 ? " check" : " checks") + "; of sheets without a mistake "
                 + Written.chance(test.probability()) + " fit no better.";
-        switch (report.verdict()) {
+        switch (report.faults().verdict()) {
             case BALANCES -> line("The sheet balances: " + evidence);
             case DOES_NOT_BALANCE -> line("The sheet does not balance: " + evidence);
             case NOT_CHECKED ->
@@ -156,7 +156,7 @@ final class BalanceText {
         }
         out.append(grid.text());
         together();
-        if (report.verdict() == Verdict.DOES_NOT_BALANCE) {
+        if (report.faults().verdict() == Verdict.DOES_NOT_BALANCE) {
             line("What is wrong is spread over all of these: use them once it is found and put right.");
         }
         line("");

@@ -1,11 +1,11 @@
 package dev.gambrel.cli.balance;
 
+import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.batches.sheets.WeighSheet;
 import dev.gambrel.cli.argument.FileArgument;
 import dev.gambrel.cli.argument.FormArgument;
 import dev.gambrel.cli.argument.FormArgument.Form;
 import dev.gambrel.cli.argument.WorkArgument;
-import dev.gambrel.cli.balance.report.SheetReport;
 import dev.gambrel.cli.file.SpecFileReader;
 import dev.gambrel.cli.json.BalanceJson;
 import dev.gambrel.cli.terminal.Cautions;
@@ -90,7 +90,7 @@ public final class BalanceVerb implements Verb {
         if (!reports.isEmpty()) {
             terminal.out().print(asJson ? BalanceJson.write(reports) : text(reports));
         }
-        boolean allBalance = reports.stream().allMatch(report -> report.verdict() == Verdict.BALANCES);
+        boolean allBalance = reports.stream().allMatch(report -> report.faults().verdict() == Verdict.BALANCES);
         return allBalance ? ExitStatus.of(findings) : ExitStatus.of(findings).and(ExitStatus.FINDINGS);
     }
 

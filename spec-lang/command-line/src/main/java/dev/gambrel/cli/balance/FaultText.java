@@ -1,6 +1,6 @@
 package dev.gambrel.cli.balance;
 
-import dev.gambrel.cli.balance.report.SheetReport;
+import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.CutBalance;
@@ -47,14 +47,14 @@ final class FaultText {
     }
 
     List<String> lines() {
-        report.moreOutThanIn().forEach(this::more);
+        report.faults().moreOutThanIn().forEach(this::more);
         report.test().reconciled().contradictions().forEach(this::contradiction);
-        report.suspects().found().forEach(this::suspect);
-        if (!report.suspects().isComplete()) {
+        report.faults().suspects().found().forEach(this::suspect);
+        if (!report.faults().suspects().isComplete()) {
             lines.add("So much is wrong that the search was ended; the sheet as a whole is in doubt.");
         }
-        report.explanations().stream().limit(MOST_PATTERNS).forEach(this::pattern);
-        if (!report.explanations().isEmpty()) {
+        report.faults().explanations().stream().limit(MOST_PATTERNS).forEach(this::pattern);
+        if (!report.faults().explanations().isEmpty()) {
             lines.add(
                     "These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.");
         }

@@ -1,7 +1,7 @@
 package dev.gambrel.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import dev.gambrel.cli.balance.report.SheetReport;
+import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.yields.cuttingtest.PartComparison;
 import dev.gambrel.yields.cuttingtest.WhereItWent;
@@ -62,12 +62,12 @@ public final class BalanceJson {
                 "carcass", report.sheet().heading().carcass().mass().value());
         json.writeStringField(
                 "basis", report.sheet().heading().carcass().basis().words());
-        json.writeStringField("verdict", word(report.verdict()));
+        json.writeStringField("verdict", word(report.faults().verdict()));
         json.writeNumberField("level", SheetReport.LEVEL);
         test("test", report.test().reconciled().test());
         weighed();
         balances("cuts", report.test().reconciled().balances());
-        balances("moreOutThanIn", report.moreOutThanIn());
+        balances("moreOutThanIn", report.faults().moreOutThanIn());
         suspects();
         patterns();
         balanced();
@@ -162,7 +162,7 @@ public final class BalanceJson {
 
     private void suspects() throws IOException {
         json.writeArrayFieldStart("suspects");
-        for (Suspect suspect : report.suspects().found()) {
+        for (Suspect suspect : report.faults().suspects().found()) {
             json.writeStartObject();
             if (suspect instanceof Suspect.OneReading one) {
                 nodes("readings", List.of(one.node()));
@@ -177,12 +177,12 @@ public final class BalanceJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeBooleanField("suspectsComplete", report.suspects().isComplete());
+        json.writeBooleanField("suspectsComplete", report.faults().suspects().isComplete());
     }
 
     private void patterns() throws IOException {
         json.writeArrayFieldStart("patterns");
-        for (Explanation explanation : report.explanations()) {
+        for (Explanation explanation : report.faults().explanations()) {
             json.writeStartObject();
             pattern(explanation.pattern());
             estimate("size", explanation.size());
