@@ -147,8 +147,7 @@ final class PlanParts {
 
     /** What to call a line of the plan: its address, and whether it is trimmed. */
     static String called(Node node) {
-        String path = node.path().names().isEmpty() ? node.name() : node.path().toString();
-        return node.kind() == Kind.TRIMMED ? path + ", " + TRIMMED : path;
+        return node.address();
     }
 
     private Diagnostic unknown(Cell cell) {

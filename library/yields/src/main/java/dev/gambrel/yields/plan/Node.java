@@ -16,6 +16,16 @@ import dev.gambrel.tree.Home;
  */
 public record Node(Kind kind, String name, TreePath path, int above, int level, Pieces pieces, Home home) {
     /**
+     * What to call it where it stands alone.
+     *
+     * @return its address, and whether it is trimmed, such as "leg / topside, trimmed"; for the carcass "carcass, cold"
+     */
+    public String address() {
+        String address = path.names().isEmpty() ? name : path.toString();
+        return kind == Kind.TRIMMED ? address + ", trimmed" : address;
+    }
+
+    /**
      * How many pieces a carcass gives.
      *
      * @param whole the pieces of the animal, 1 or 2

@@ -2,6 +2,7 @@ package dev.gambrel.cli.balance;
 
 import dev.gambrel.batches.sheets.SheetHeading;
 import dev.gambrel.batches.sheets.SheetReport;
+import dev.gambrel.cli.terminal.Grid;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.cuttingtest.PartComparison;
 import dev.gambrel.yields.cuttingtest.Verdict;

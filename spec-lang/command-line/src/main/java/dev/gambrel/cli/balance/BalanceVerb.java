@@ -1,10 +1,10 @@
 package dev.gambrel.cli.balance;
 
 import dev.gambrel.batches.sheets.SheetReport;
-import dev.gambrel.batches.sheets.WeighSheet;
 import dev.gambrel.cli.argument.FileArgument;
 import dev.gambrel.cli.argument.FormArgument;
 import dev.gambrel.cli.argument.FormArgument.Form;
+import dev.gambrel.cli.argument.SheetsArgument;
 import dev.gambrel.cli.argument.WorkArgument;
 import dev.gambrel.cli.file.SpecFileReader;
 import dev.gambrel.cli.json.BalanceJson;
@@ -13,18 +13,13 @@ import dev.gambrel.cli.terminal.ExitStatus;
 import dev.gambrel.cli.terminal.FindingsPrinter;
 import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.Verb;
-import dev.gambrel.compiler.source.FolderSources;
-import dev.gambrel.compiler.source.Found;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
-import dev.gambrel.limits.Limits;
 import dev.gambrel.yields.cuttingtest.Verdict;
 import dev.gambrel.yields.working.Working;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Says whether the weigh sheets of cutting tests add up, and how they compare with what was expected. */
@@ -32,7 +27,6 @@ public final class BalanceVerb implements Verb {
     /** What it is called on the command line. */
     public static final String NAME = "balance";
 
-    private static final String SHEET = "--sheet";
     private static final String NOTES = """
             z is the difference in standard deviations. Parts are compared with what a carcass of the weight on the sheet should give;
             a loss that nobody weighed counts as the specification expects it, with its spread. Every figure is rounded on its own.
@@ -56,14 +50,7 @@ public final class BalanceVerb implements Verb {
                         "",
                         "Example: gambrel balance hogget.cuts --sheet monday.csv tuesday.csv",
                         "It ends with 1 where a sheet does not balance, or nothing checks it.");
-        spec.addOption(OptionSpec.builder(SHEET)
-                .paramLabel("FILE")
-                .type(List.class)
-                .auxiliaryTypes(String.class)
-                .arity("1..*")
-                .required(true)
-                .description("The weigh sheets of cutting tests, as CSV.")
-                .build());
+        spec.addOption(SheetsArgument.option());
         WorkArgument.options().forEach(spec::addOption);
         spec.addOption(FormArgument.TEXT_OR_JSON.option());
         spec.addPositional(FileArgument.one("The specification (.cuts), or a tree (.json)."));
@@ -74,31 +61,17 @@ public final class BalanceVerb implements Verb {
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
         boolean asJson = FormArgument.TEXT_OR_JSON.form(parsed) == Form.JSON;
         Working working = WorkArgument.working(parsed);
-        List<String> files = parsed.matchedOptionValue(SHEET, List.of());
-        List<Path> paths = files.stream().map(FileArgument::path).toList();
+        SheetsArgument.Files sheets = SheetsArgument.files(parsed);
         Result<SpecFileReader.Read> spec = SpecFileReader.read(FileArgument.file(parsed));
         List<Diagnostic> findings = new ArrayList<>(spec.diagnostics());
         List<SheetReport> reports = new ArrayList<>();
-        spec.value().ifPresent(read -> {
-            for (int i = 0; i < files.size(); i++) {
-                Result<WeighSheet> sheet = sheet(files.get(i), paths.get(i), read, working);
-                findings.addAll(sheet.diagnostics());
-                sheet.value().map(SheetReport::of).ifPresent(reports::add);
-            }
-        });
+        spec.value().ifPresent(read -> reports.addAll(sheets.read(read.tree(), working, findings::add)));
         FindingsPrinter.print(findings, terminal.err(), terminal.colour(), false);
         if (!reports.isEmpty()) {
             terminal.out().print(asJson ? BalanceJson.write(reports) : text(reports));
         }
         boolean allBalance = reports.stream().allMatch(report -> report.faults().verdict() == Verdict.BALANCES);
         return allBalance ? ExitStatus.of(findings) : ExitStatus.of(findings).and(ExitStatus.FINDINGS);
-    }
-
-    private static Result<WeighSheet> sheet(String file, Path path, SpecFileReader.Read spec, Working working) {
-        Found found = FolderSources.read(path, String.valueOf(path.getFileName()), Limits.DEFAULT);
-        return found instanceof Found.Text text
-                ? WeighSheet.read(text.text(), spec.tree(), working)
-                : Result.failed(List.of(((Found.Refused) found).finding(file, Limits.DEFAULT)));
     }
 
     private static String text(List<SheetReport> reports) {

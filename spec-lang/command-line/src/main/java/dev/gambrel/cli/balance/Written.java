@@ -1,7 +1,6 @@
 package dev.gambrel.cli.balance;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import dev.gambrel.quantity.ShownFigure;
 import java.util.OptionalDouble;
 
 /** Figures as they are read: rounded to the nearest, to the even one of two. */
@@ -13,12 +12,7 @@ final class Written {
     private Written() {}
 
     static String decimals(double value, int places) {
-        BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
-    }
-
-    private static String signed(String figure) {
-        return figure.startsWith("-") || figure.chars().noneMatch(c -> c >= '1' && c <= '9') ? figure : "+" + figure;
+        return ShownFigure.of(value, places);
     }
 
     static String kilograms(double kilograms) {
@@ -26,7 +20,7 @@ final class Written {
     }
 
     static String more(double kilograms) {
-        return signed(kilograms(kilograms));
+        return ShownFigure.signed(kilograms, GRAMS);
     }
 
     static String more(OptionalDouble kilograms) {
@@ -34,7 +28,7 @@ final class Written {
     }
 
     static String deviations(double z) {
-        return signed(decimals(z, 1));
+        return ShownFigure.signed(z, 1);
     }
 
     static String deviations(OptionalDouble z) {

@@ -1,20 +1,31 @@
-package dev.gambrel.cli.balance;
+package dev.gambrel.cli.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Rows under one another: the first column to the left, all others to the right. */
-final class Grid {
+public final class Grid {
     private static final String GAP = "  ";
 
     private final List<List<String>> rows = new ArrayList<>();
 
-    Grid row(String... cells) {
+    /**
+     * Adds a row.
+     *
+     * @param cells as many as the first row has
+     * @return this
+     */
+    public Grid row(String... cells) {
         rows.add(List.of(cells));
         return this;
     }
 
-    String text() {
+    /**
+     * The table.
+     *
+     * @return its rows, each ended by a line feed
+     */
+    public String text() {
         int columns = rows.get(0).size();
         int[] widths = new int[columns];
         for (List<String> row : rows) {

@@ -1,0 +1,86 @@
+package dev.gambrel.yields.drift;
+
+import dev.gambrel.yields.control.ChartAnswer;
+import dev.gambrel.yields.control.ControlChart;
+import dev.gambrel.yields.plan.YieldPlan;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * How the shares of all cuts move from test to test.
+ *
+ * <p>Shares are charted as they are, not by how well each was weighed: the tests are of one specification, so their carcasses are about
+ * alike in size. Limits suppose that tests do not hang together and that shares are about normal.
+ *
+ * @param tests in the order of time
+ * @param cuts those of which a test tells all parts, in the order of the plan
+ * @param groups cutters, lots and scales that differ by more than chance explains; of those told about 1 in 20 is chance all the same
+ * @param comparisons how many differences were looked at for that
+ */
+public record Drift(List<LabelledTest> tests, List<CutDrift> cuts, List<GroupFinding> groups, int comparisons) {
+    /** What part of the differences that are told may be chance. */
+    public static final double LEVEL = 0.05;
+
+    /** How often chance alone puts a normal figure beyond 3 standard deviations either way. */
+    public static final double BEYOND_LIMITS = 0.0027;
+
+    /** Copies the lists. */
+    public Drift {
+        tests = List.copyOf(tests);
+        cuts = List.copyOf(cuts);
+        groups = List.copyOf(groups);
+    }
+
+    /**
+     * Charts tests.
+     *
+     * @param tests 1 or more, in the order of time, all of the same specification worked in the same way
+     * @param baseline which tests set the level
+     * @return how the shares move
+     * @throws IllegalArgumentException if there is none, or they have other lines than the first
+     */
+    public static Drift of(List<LabelledTest> tests, Baseline baseline) {
+        if (tests.isEmpty() || !tests.stream().allMatch(each -> isAlike(each, tests.get(0)))) {
+            throw new IllegalArgumentException("1 test or more of one specification worked in one way");
+        }
+        YieldPlan plan = tests.get(0).test().plan();
+        List<CutDrift> cuts = IntStream.range(0, plan.size())
+                .filter(v -> !plan.isEnd(v))
+                .mapToObj(v -> CutDrift.of(tests, v, baseline))
+                .filter(cut -> !cut.tests().isEmpty())
+                .toList();
+        List<GroupFinding> compared = Groups.compared(tests, cuts);
+        return new Drift(tests, cuts, Groups.told(compared, LEVEL), compared.size());
+    }
+
+    private static boolean isAlike(LabelledTest one, LabelledTest other) {
+        YieldPlan a = one.test().plan();
+        YieldPlan b = other.test().plan();
+        return a.size() == b.size()
+                && IntStream.range(0, a.size())
+                        .allMatch(v -> a.node(v).path().equals(b.node(v).path())
+                                && a.node(v).kind() == b.node(v).kind()
+                                && a.node(v).above() == b.node(v).above());
+    }
+
+    /**
+     * How many points of all charts of single tests, and of averages, chance alone is likely to put beyond the limits while nothing
+     * changes. Somewhat more where the limits rest on few tests.
+     *
+     * @return 0 or more
+     */
+    public double likelyFalseSignals() {
+        return BEYOND_LIMITS
+                * cuts.stream()
+                        .flatMap(cut -> cut.parts().stream())
+                        .flatMap(part -> Stream.of(part.single(), part.average()))
+                        .flatMap(Drift::chart)
+                        .mapToInt(chart -> chart.points().size())
+                        .sum();
+    }
+
+    private static Stream<ControlChart> chart(ChartAnswer answer) {
+        return answer instanceof ChartAnswer.Drawn drawn ? Stream.of(drawn.chart()) : Stream.empty();
+    }
+}
