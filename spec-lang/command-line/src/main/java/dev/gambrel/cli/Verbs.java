@@ -7,6 +7,7 @@ import dev.gambrel.cli.catalogue.CatalogueVerb;
 import dev.gambrel.cli.check.CheckVerb;
 import dev.gambrel.cli.compare.CompareVerb;
 import dev.gambrel.cli.conform.ConformVerb;
+import dev.gambrel.cli.drift.DriftVerb;
 import dev.gambrel.cli.estimate.EstimateVerb;
 import dev.gambrel.cli.explain.ExplainVerb;
 import dev.gambrel.cli.format.FormatVerb;
@@ -36,6 +37,7 @@ final class Verbs {
             case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
             case CarcassesVerb.NAME -> Optional.of(new CarcassesVerb());
             case BalanceVerb.NAME -> Optional.of(new BalanceVerb());
+            case DriftVerb.NAME -> Optional.of(new DriftVerb());
             case BlendVerb.NAME -> Optional.of(new BlendVerb());
             case PacksVerb.NAME -> Optional.of(new PacksVerb());
             case NumberVerb.NAME -> Optional.of(new NumberVerb());
@@ -58,6 +60,7 @@ final class Verbs {
                 EstimateVerb.NAME,
                 CarcassesVerb.NAME,
                 BalanceVerb.NAME,
+                DriftVerb.NAME,
                 BlendVerb.NAME,
                 PacksVerb.NAME,
                 NumberVerb.NAME,

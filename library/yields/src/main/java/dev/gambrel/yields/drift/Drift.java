@@ -83,4 +83,15 @@ public record Drift(List<LabelledTest> tests, List<CutDrift> cuts, List<GroupFin
     private static Stream<ControlChart> chart(ChartAnswer answer) {
         return answer instanceof ChartAnswer.Drawn drawn ? Stream.of(drawn.chart()) : Stream.empty();
     }
+
+    /**
+     * Whether chance explains everything.
+     *
+     * @return true if no chart has a signal, and no cutter, lot or scale differs
+     */
+    public boolean isQuiet() {
+        DriftSentences sentences = new DriftSentences(this);
+        return groups.isEmpty()
+                && cuts.stream().allMatch(cut -> sentences.of(cut).isEmpty());
+    }
 }

@@ -4,10 +4,12 @@ import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.quantity.ShownFigure;
 import dev.gambrel.yields.control.ChartAnswer;
 import dev.gambrel.yields.control.Contribution;
+import dev.gambrel.yields.control.ControlChart;
 import dev.gambrel.yields.control.GroupDifference;
 import dev.gambrel.yields.control.Signal;
 import dev.gambrel.yields.plan.YieldPlan;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,6 +17,7 @@ import java.util.stream.Stream;
 /** What charts and groups say, one sentence to each finding. What a sheet names is shown with nothing hidden in it. */
 public final class DriftSentences {
     private static final int HUNDREDTHS = 2;
+    private static final int MOST_PLACES = 6;
 
     private final Drift drift;
     private final YieldPlan plan;
@@ -33,16 +36,16 @@ public final class DriftSentences {
      * What the charts of a cut say.
      *
      * @param cut one of the drift
-     * @return the cut as a whole first, then part by part; nothing where chance explains all
+     * @return the cut as a whole first, then part by part, of two parts only the first, since the other is what it leaves; nothing
+     *     where chance explains all
      */
     public List<String> of(CutDrift cut) {
         List<String> sentences = new ArrayList<>();
         if (cut.shape() instanceof ShapeDrift.Charted charted) {
             charted.chart().signals().forEach(signal -> sentences.add(shape(cut, signal)));
         }
-        for (PartDrift part : cut.parts()) {
-            sentences.addAll(of(cut, part));
-        }
+        List<PartDrift> told = cut.parts().size() == 2 ? cut.parts().subList(0, 1) : cut.parts();
+        told.forEach(part -> sentences.addAll(of(cut, part)));
         return List.copyOf(sentences);
     }
 
@@ -55,13 +58,17 @@ public final class DriftSentences {
      */
     public List<String> of(CutDrift cut, PartDrift part) {
         return Stream.concat(
-                        signals(part.single()).map(signal -> single(cut, part, signal)),
-                        signals(part.average()).limit(1).map(signal -> average(cut, part, signal)))
+                        chart(part.single())
+                                .flatMap(chart -> chart.signals().stream())
+                                .map(signal -> single(cut, part, signal)),
+                        chart(part.average())
+                                .filter(chart -> !chart.signals().isEmpty())
+                                .map(chart -> average(cut, part, chart)))
                 .toList();
     }
 
-    private static Stream<Signal> signals(ChartAnswer answer) {
-        return answer instanceof ChartAnswer.Drawn drawn ? drawn.chart().signals().stream() : Stream.empty();
+    private static Stream<ControlChart> chart(ChartAnswer answer) {
+        return answer instanceof ChartAnswer.Drawn drawn ? Stream.of(drawn.chart()) : Stream.empty();
     }
 
     private String test(CutDrift cut, Signal signal) {
@@ -73,23 +80,46 @@ public final class DriftSentences {
     }
 
     private String single(CutDrift cut, PartDrift part, Signal signal) {
-        return address(part.part()) + " was " + percent(part.percents().get(signal.index())) + " % of "
-                + address(cut.cut()) + " in " + test(cut, signal) + ": " + beyond(signal) + ".";
+        return address(part.part()) + " was "
+                + beyond(part.percents().get(signal.index()), signal, cut, " in " + test(cut, signal) + ": ") + ".";
     }
 
-    private String average(CutDrift cut, PartDrift part, Signal signal) {
-        return address(part.part()) + " has moved " + (signal instanceof Signal.Above ? "up" : "down")
+    /** Told at its worst, since a move is crossed by several tests on their way. */
+    private String average(CutDrift cut, PartDrift part, ControlChart chart) {
+        Signal worst = chart.signals().stream()
+                .max(Comparator.comparingDouble(signal ->
+                        Math.abs(plotted(chart, signal) - chart.level().centre())))
+                .orElseThrow();
+        int last = chart.points().size() - 1;
+        boolean isOver = chart.signals().stream().noneMatch(signal -> signal.index() == last);
+        return address(part.part()) + " ran " + (worst instanceof Signal.Above ? "high" : "low")
                 + ": the average that counts the newest tests most came to "
-                + (signal instanceof Signal.Above above
-                        ? percent(above.plotted())
-                        : percent(((Signal.Below) signal).plotted()))
-                + " % of " + address(cut.cut()) + " in " + test(cut, signal) + ", " + beyond(signal) + ".";
+                + beyond(plotted(chart, worst), worst, cut, " in " + test(cut, worst) + ", ")
+                + since(chart, worst, isOver);
     }
 
-    private static String beyond(Signal signal) {
-        return signal instanceof Signal.Above above
-                ? "above the " + percent(above.limit()) + " % that chance keeps to"
-                : "below the " + percent(((Signal.Below) signal).limit()) + " % that chance keeps to";
+    private static String since(ControlChart chart, Signal worst, boolean isOver) {
+        int last = chart.points().size() - 1;
+        return worst.index() == last
+                ? "."
+                : (isOver ? "; it is back at " : "; it is at ")
+                        + percent(chart.points().get(last).plotted()) + " % now.";
+    }
+
+    private static double plotted(ControlChart chart, Signal signal) {
+        return chart.points().get(signal.index()).plotted();
+    }
+
+    /** With as many decimals as tell the figure from its limit. */
+    private String beyond(double figure, Signal signal, CutDrift cut, String where) {
+        double limit = signal instanceof Signal.Above above ? above.limit() : ((Signal.Below) signal).limit();
+        int places = HUNDREDTHS;
+        while (places < MOST_PLACES && ShownFigure.of(figure, places).equals(ShownFigure.of(limit, places))) {
+            places++;
+        }
+        return ShownFigure.of(figure, places) + " % of " + address(cut.cut()) + where
+                + (signal instanceof Signal.Above ? "above the " : "below the ")
+                + ShownFigure.of(limit, places) + " % that chance keeps to";
     }
 
     private String shape(CutDrift cut, Signal.OutOfShape signal) {
