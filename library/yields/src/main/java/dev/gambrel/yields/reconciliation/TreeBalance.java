@@ -16,8 +16,8 @@ import java.util.Arrays;
 public final class TreeBalance {
     private final MassTree tree;
     private final UpwardPass up;
-    private final boolean[] known;
     private final double[] passed;
+    private final double[] perVariance;
     private final double[] force;
     private final double[] forceVariance;
     private final double[] pull;
@@ -34,8 +34,8 @@ public final class TreeBalance {
         this.tree = tree;
         this.up = new UpwardPass(tree);
         int n = tree.size();
-        known = new boolean[n];
         passed = new double[n];
+        perVariance = new double[n];
         force = new double[n];
         forceVariance = new double[n];
         pull = new double[n];
@@ -67,61 +67,79 @@ public final class TreeBalance {
         }
         up.run(readings, variances);
         Arrays.fill(passed, 0);
-        for (int v = 0; v < n; v++) {
-            settle(v);
-            pullOfParts(v, variances[v]);
+        settleFirst(variances[0]);
+        for (int v = 1; v < n; v++) {
+            int cut = tree.above(v);
+            if (up.isOpen(v)) {
+                takeWhatIsLeft(v, cut);
+            } else if (isBalanced(cut)) {
+                correct(v, cut, variances[v]);
+            } else {
+                keep(v, variances[v]);
+            }
         }
     }
 
-    /** Down: the weight of a node from what it says itself and what is known above. */
-    private void settle(int v) {
-        known[v] = true;
+    private void settleFirst(double error) {
+        keep(0, error);
+        if (up.isOpen(0)) {
+            forget(0);
+        }
+    }
+
+    private void forget(int v) {
+        weight[v] = Double.NaN;
+        variance[v] = Double.NaN;
+    }
+
+    private void keep(int v, double error) {
         weight[v] = up.mean(v);
         variance[v] = up.variance(v);
-        if (v == 0) {
-            known[v] = !up.isOpen(v);
-        } else if (up.isOpen(v)) {
-            takeWhatIsLeft(v, tree.above(v));
-        } else if (isBalanced(tree.above(v))) {
-            correct(v, tree.above(v));
-        }
-        if (!known[v]) {
-            weight[v] = Double.NaN;
-            variance[v] = Double.NaN;
-        }
+        pullParts(v, error, 0, 0);
     }
 
     private void takeWhatIsLeft(int v, int cut) {
-        known[v] = known[cut] && up.open(cut) == 1;
-        weight[v] = openSum(cut);
-        variance[v] = openSumVariance(cut);
-    }
-
-    private void correct(int v, int cut) {
-        weight[v] = up.mean(v) + up.variance(v) * force[cut];
-        double all = up.sumVariance(cut);
-        if (all > 0 && forceVariance[cut] > 0) {
-            double gain = up.variance(v) / all;
-            variance[v] = gain * (passed[cut] + up.others(v)) + gain * gain * variance[cut];
+        force[v] = 0;
+        forceVariance[v] = 0;
+        pull[v] = 0;
+        pullVariance[v] = 0;
+        if (up.open(cut) == 1) {
+            weight[v] = openSum(cut);
+            variance[v] = openSumVariance(cut);
+        } else {
+            forget(v);
         }
-        passed[cut] += up.variance(v);
     }
 
-    private boolean isCompared(int v) {
-        return up.open(v) == 0 && up.isUsed(v);
+    private void correct(int v, int cut, double error) {
+        double own = up.variance(v);
+        double fromAbove = force[cut];
+        double fromAboveVariance = forceVariance[cut];
+        double others = passed[cut] + up.others(v);
+        passed[cut] += own;
+        weight[v] = up.mean(v) + own * fromAbove;
+        variance[v] = own;
+        if (own > 0 && fromAboveVariance > 0) {
+            double gain = own * perVariance[cut];
+            variance[v] = gain * others + gain * gain * variance[cut];
+        }
+        pullParts(v, error, fromAbove, fromAboveVariance);
     }
 
     /** What the balance of a cut does to its parts, and to its own reading. */
-    private void pullOfParts(int v, double error) {
-        boolean isPulled = v > 0 && isBalanced(tree.above(v));
-        double fromAbove = isPulled ? force[tree.above(v)] : 0;
-        double fromAboveVariance = isPulled ? forceVariance[tree.above(v)] : 0;
-        force[v] = up.open(v) > 0 ? 0 : fromAbove;
-        forceVariance[v] = up.open(v) > 0 ? 0 : fromAboveVariance;
+    private void pullParts(int v, double error, double fromAbove, double fromAboveVariance) {
         pull[v] = -fromAbove;
         pullVariance[v] = fromAboveVariance;
-        if (isCompared(v)) {
-            double precision = 1 / up.innovationVariance(v);
+        if (!isBalanced(v)) {
+            force[v] = 0;
+            forceVariance[v] = 0;
+            return;
+        }
+        perVariance[v] = UpwardPass.reciprocal(up.sumVariance(v));
+        force[v] = fromAbove;
+        forceVariance[v] = fromAboveVariance;
+        if (up.isUsed(v)) {
+            double precision = up.precision(v);
             double step = up.innovation(v) * precision;
             double gain = error * precision;
             double rest = up.sumVariance(v) * precision;
@@ -130,6 +148,10 @@ public final class TreeBalance {
             pull[v] = -rest * fromAbove - step;
             pullVariance[v] = rest * rest * fromAboveVariance + precision;
         }
+    }
+
+    private boolean isCompared(int v) {
+        return isBalanced(v) && up.isUsed(v);
     }
 
     /**
@@ -169,7 +191,7 @@ public final class TreeBalance {
      * @return false if the readings do not settle it
      */
     public boolean isKnown(int node) {
-        return known[node];
+        return !Double.isNaN(weight[node]);
     }
 
     /**
@@ -200,7 +222,7 @@ public final class TreeBalance {
      */
     public double covarianceWithAbove(int node) {
         int cut = tree.above(node);
-        if (!known[node] || !known[cut]) {
+        if (!isKnown(node) || !isKnown(cut)) {
             return Double.NaN;
         }
         if (!isBalanced(cut)) {
@@ -291,7 +313,7 @@ public final class TreeBalance {
     public double chiSquare() {
         double sum = 0;
         for (int v = 0; v < weight.length; v++) {
-            sum += isCompared(v) ? up.innovation(v) / up.innovationVariance(v) * up.innovation(v) : 0;
+            sum += isCompared(v) ? up.innovation(v) * up.precision(v) * up.innovation(v) : 0;
         }
         return sum;
     }

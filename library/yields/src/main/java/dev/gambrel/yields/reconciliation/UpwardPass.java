@@ -14,13 +14,13 @@ final class UpwardPass {
     private final boolean[] used;
     private final double[] sum;
     private final double[] lost;
-    private final double[] size;
     private final double[] sumVariance;
     private final double[] mean;
     private final double[] variance;
     private final double[] others;
     private final double[] innovation;
     private final double[] innovationVariance;
+    private final double[] precision;
 
     UpwardPass(MassTree tree) {
         this.tree = tree;
@@ -30,13 +30,13 @@ final class UpwardPass {
         used = new boolean[n];
         sum = new double[n];
         lost = new double[n];
-        size = new double[n];
         sumVariance = new double[n];
         mean = new double[n];
         variance = new double[n];
         others = new double[n];
         innovation = new double[n];
         innovationVariance = new double[n];
+        precision = new double[n];
     }
 
     /** As if a cut had a part more that nobody weighed. */
@@ -48,7 +48,6 @@ final class UpwardPass {
         System.arraycopy(openFromTheStart, 0, open, 0, open.length);
         Arrays.fill(sum, 0);
         Arrays.fill(lost, 0);
-        Arrays.fill(size, 0);
         Arrays.fill(sumVariance, 0);
         for (int v = open.length - 1; v >= 0; v--) {
             learnFromParts(v, readings[v], variances[v]);
@@ -59,13 +58,13 @@ final class UpwardPass {
     private void learnFromParts(int v, double reading, double error) {
         boolean isWeighed = !Double.isNaN(reading);
         used[v] = isWeighed;
-        innovation[v] = Double.NaN;
-        innovationVariance[v] = Double.NaN;
         if (open[v] > 0) {
             mean[v] = reading;
             variance[v] = isWeighed ? error : Double.POSITIVE_INFINITY;
             return;
         }
+        innovation[v] = Double.NaN;
+        innovationVariance[v] = Double.NaN;
         double parts = sum[v] + lost[v];
         mean[v] = parts;
         variance[v] = sumVariance[v];
@@ -81,11 +80,12 @@ final class UpwardPass {
         innovationVariance[v] = both;
         if (both == 0) {
             used[v] = false;
-            innovation[v] = Math.abs(difference) <= ROUNDING * size[v] ? 0 : difference;
+            innovation[v] = Math.abs(difference) <= ROUNDING * size(v) ? 0 : difference;
             return;
         }
-        double gain = error / both;
-        mean[v] = gain <= 0.5 ? reading + gain * difference : parts - sumVariance[v] / both * difference;
+        precision[v] = reciprocal(both);
+        double gain = error * precision[v];
+        mean[v] = gain <= 0.5 ? reading + gain * difference : parts - sumVariance[v] * precision[v] * difference;
         variance[v] = sumVariance[v] * gain;
     }
 
@@ -100,7 +100,6 @@ final class UpwardPass {
         }
         others[v] = sumVariance[cut];
         sumVariance[cut] += variance[v];
-        size[cut] += Math.abs(mean[v]);
         add(cut, mean[v]);
     }
 
@@ -111,6 +110,15 @@ final class UpwardPass {
         double taken = after - before;
         lost[cut] += before - (after - taken) + (part - taken);
         sum[cut] = after;
+    }
+
+    /** Finite too where a variance is so small that it has no reciprocal. */
+    static double reciprocal(double variance) {
+        return 1 / Math.max(variance, Double.MIN_NORMAL);
+    }
+
+    private double size(int v) {
+        return tree.parts(v).mapToDouble(part -> Math.abs(mean[part])).sum();
     }
 
     /** Whether nothing is known of a node. */
@@ -151,10 +159,15 @@ final class UpwardPass {
     }
 
     double innovation(int v) {
-        return innovation[v];
+        return open[v] > 0 ? Double.NaN : innovation[v];
     }
 
     double innovationVariance(int v) {
-        return innovationVariance[v];
+        return open[v] > 0 ? Double.NaN : innovationVariance[v];
+    }
+
+    /** One over the variance of the innovation, of a cut with a reading that counts. */
+    double precision(int v) {
+        return precision[v];
     }
 }
