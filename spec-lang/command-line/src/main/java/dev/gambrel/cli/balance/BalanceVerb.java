@@ -23,6 +23,7 @@ import dev.gambrel.yields.working.Working;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -66,6 +67,7 @@ public final class BalanceVerb implements Verb {
                 .build());
         WorkArgument.options().forEach(spec::addOption);
         spec.addOption(FormArgument.TEXT_OR_JSON.option());
+        ReportFiles.options().forEach(spec::addOption);
         spec.addPositional(FileArgument.one("The specification (.cuts), or a tree (.json)."));
         return spec;
     }
@@ -76,6 +78,10 @@ public final class BalanceVerb implements Verb {
         Working working = WorkArgument.working(parsed);
         List<String> files = parsed.matchedOptionValue(SHEET, List.of());
         List<Path> paths = files.stream().map(FileArgument::path).toList();
+        ReportFiles asked = ReportFiles.of(
+                parsed,
+                Stream.concat(Stream.of(FileArgument.file(parsed)), files.stream())
+                        .toList());
         Result<SpecFileReader.Read> spec = SpecFileReader.read(FileArgument.file(parsed));
         List<Diagnostic> findings = new ArrayList<>(spec.diagnostics());
         List<SheetReport> reports = new ArrayList<>();
@@ -87,11 +93,14 @@ public final class BalanceVerb implements Verb {
             }
         });
         FindingsPrinter.print(findings, terminal.err(), terminal.colour(), false);
+        ExitStatus written = ExitStatus.FINE;
         if (!reports.isEmpty()) {
             terminal.out().print(asJson ? BalanceJson.write(reports) : text(reports));
+            written = asked.write(reports, terminal);
         }
         boolean allBalance = reports.stream().allMatch(report -> report.faults().verdict() == Verdict.BALANCES);
-        return allBalance ? ExitStatus.of(findings) : ExitStatus.of(findings).and(ExitStatus.FINDINGS);
+        ExitStatus found = ExitStatus.of(findings).and(written);
+        return allBalance ? found : found.and(ExitStatus.FINDINGS);
     }
 
     private static Result<WeighSheet> sheet(String file, Path path, SpecFileReader.Read spec, Working working) {
