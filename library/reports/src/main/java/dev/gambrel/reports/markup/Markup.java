@@ -84,6 +84,16 @@ public final class Markup {
     }
 
     /**
+     * Words.
+     *
+     * @param text from anywhere
+     * @return this
+     */
+    public Markup text(String text) {
+        return step(() -> xml.writeCharacters(Visible.text(text)));
+    }
+
+    /**
      * An element with nothing in it.
      *
      * @param name of the element

@@ -25,16 +25,20 @@ public final class CuttingTestPage {
             section { break-before: page; } section:first-of-type { break-before: auto; }
             table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
             thead { display: table-header-group; } tr, figure, .verdict { break-inside: avoid; }
-            .picture td, .picture th { padding: 0; } figure { margin: 0; }
+            .picture td, .picture th { padding: 0; font-weight: normal; } figure { margin: 0; }
             .figures { font-size: 9pt; } .figures th, .figures td { border-bottom: 0.2mm solid #b4b4b4; padding: 0.4mm 1.5mm; }
             .figures thead th { border-bottom: 0.3mm solid #1c1c1c; font-weight: normal; color: #555; vertical-align: bottom; }
             .figures th { text-align: left; font-weight: normal; } .figures td, .figures thead th + th { text-align: right; }
             .heading { display: grid; grid-template-columns: max-content 1fr; gap: 0 4mm; margin: 0; }
             dt { color: #555; } dd { margin: 0; }
-            .verdict { border: 0.5mm solid #1c1c1c; padding: 2mm 3mm; margin: 3mm 0; font-weight: bold; font-size: 11pt; }
+            .verdict { border: 0.5mm solid #1c1c1c; padding: 2mm 3mm; margin: 3mm 0; }
+            .verdict strong { display: block; font-size: 14pt; }
             .wrong { border-width: 1mm; } .more { padding-left: 5mm; } p { margin: 1.5mm 0; }
             .note { color: #555; font-size: 9pt; } footer { margin-top: 6mm; break-inside: avoid; }
             """;
+
+    private static final String SPREAD =
+            "The sheet does not balance: what is wrong is spread over all weights that were worked out. Use them once it is found and put right.";
 
     private final Markup out;
 
@@ -75,6 +79,7 @@ public final class CuttingTestPage {
         verdict(report);
         tree(report);
         out.element("h2", "Where the grams went");
+        spread(report);
         figure(GramsPicture.of(report));
         new SheetTables(out, report).write();
         out.close();
@@ -82,11 +87,9 @@ public final class CuttingTestPage {
 
     private void verdict(SheetReport report) {
         Verdict verdict = report.faults().verdict();
-        out.element(
-                "p",
-                VerdictText.of(report.test(), verdict),
-                "class",
-                verdict == Verdict.BALANCES ? "verdict" : "verdict wrong");
+        out.open("p", "class", verdict == Verdict.BALANCES ? "verdict" : "verdict wrong");
+        out.element("strong", VerdictText.words(verdict) + ":").text(" ");
+        out.text(VerdictText.evidence(report.test(), verdict)).close();
         List<String> lines = FaultText.lines(report.test(), report.faults());
         if (lines.isEmpty()) {
             return;
@@ -104,12 +107,20 @@ public final class CuttingTestPage {
     private void tree(SheetReport report) {
         CutTreePicture tree = CutTreePicture.of(report);
         out.element("h2", "The cut tree: what was expected, and what came out");
+        spread(report);
         figure(tree.key());
         out.open("table", "class", "picture", "role", "presentation").open("thead");
         strip("th", tree.heading());
         out.close().open("tbody");
         tree.rows().forEach(row -> strip("td", row));
         out.close().close();
+    }
+
+    /** What must be known of every weight in balance where the sheet is wrong. */
+    private void spread(SheetReport report) {
+        if (report.faults().verdict() == Verdict.DOES_NOT_BALANCE) {
+            out.element("p", SPREAD);
+        }
     }
 
     private void strip(String cell, Picture strip) {

@@ -3,6 +3,7 @@ package dev.gambrel.reports.page;
 import dev.gambrel.batches.sheets.SheetHeading;
 import dev.gambrel.batches.sheets.WeighSheet;
 import dev.gambrel.reports.markup.Markup;
+import dev.gambrel.tree.Specification;
 import dev.gambrel.yields.cuttingtest.Scale;
 import java.util.stream.Collectors;
 
@@ -17,7 +18,9 @@ final class SheetHead {
     void write(WeighSheet sheet) {
         SheetHeading heading = sheet.heading();
         out.element("h1", "Cutting test " + sheet.name());
+        Specification specification = sheet.expected().tree().specification();
         out.open("dl", "class", "heading");
+        entry("Specification", specification.title() + ", revision " + specification.revision());
         entry(
                 "Carcass",
                 heading.carcass().mass() + " " + heading.carcass().basis().words());

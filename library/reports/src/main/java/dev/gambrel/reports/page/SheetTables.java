@@ -3,7 +3,6 @@ package dev.gambrel.reports.page;
 import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.reports.markup.Markup;
 import dev.gambrel.yields.cuttingtest.PartComparison;
-import dev.gambrel.yields.cuttingtest.Verdict;
 import dev.gambrel.yields.cuttingtest.wording.PartNames;
 import dev.gambrel.yields.cuttingtest.wording.Written;
 import dev.gambrel.yields.plan.YieldPlan;
@@ -120,9 +119,6 @@ final class SheetTables {
             }
         }
         end();
-        if (report.faults().verdict() == Verdict.DOES_NOT_BALANCE) {
-            out.element("p", "What is wrong is spread over all of these: use them once it is found and put right.");
-        }
     }
 
     private String share(int node) {

@@ -16,7 +16,7 @@ final class Marks {
     }
 
     static Shape workedOut(double x, double y) {
-        return new Shape.Dot(new Point(x, y), HALF - 0.5, Ink.NONE, Ink.BLUE);
+        return new Shape.Dot(new Point(x, y), HALF - 0.5, Ink.WHITE, Ink.BLUE);
     }
 
     static Shape up(double x, double y) {

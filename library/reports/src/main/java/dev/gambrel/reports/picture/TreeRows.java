@@ -82,7 +82,8 @@ final class TreeRows {
     private String names(List<Integer> parts) {
         List<Integer> named = parts.size() > MOST_NAMES + 1 ? parts.subList(0, MOST_NAMES) : parts;
         int more = parts.size() - named.size();
-        return named.stream().map(v -> plan.node(v).name()).collect(Collectors.joining(", "))
-                + (more > 0 ? " and " + more + " more" : "");
+        return "not weighed apart: "
+                + named.stream().map(v -> plan.node(v).name()).collect(Collectors.joining("; "))
+                + (more > 0 ? "; and " + more + " more" : "");
     }
 }

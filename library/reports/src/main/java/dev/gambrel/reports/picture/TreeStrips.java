@@ -69,7 +69,7 @@ final class TreeStrips {
     Picture key(int tests) {
         String range = "where 19 carcasses of 20 lie";
         String chance = "further off than chance makes any of " + tests + " parts on 19 sheets of 20 (z beyond ±"
-                + Written.decimals(critical, 1) + ")";
+                + Written.decimals(critical, 2) + ")";
         double line = LINE;
         shapes.add(new Shape.Box(new Point(4, top + 4), 30, 10, Ink.SAND, Ink.GREY));
         shapes.add(Shape.line(new Point(19, top + 2), new Point(19, top + 16), Ink.BLACK));
@@ -78,12 +78,17 @@ final class TreeStrips {
         words(270, line, "weighed", Anchor.START, Lettering.SMALL);
         shapes.add(Marks.workedOut(336, top + 9));
         words(346, line, "worked out from other weights", Anchor.START, Lettering.SMALL);
-        shapes.add(Marks.beyondRight(524, top + 9));
-        words(534, line, "more than double", Anchor.START, Lettering.SMALL);
+        shapes.add(Marks.beyondRight(523, top + 9));
+        shapes.add(Marks.beyondLeft(534, top + 9));
+        words(544, line, "off the scale", Anchor.START, Lettering.SMALL);
         shapes.add(Marks.up(14, top + 24));
         shapes.add(Marks.down(25, top + 24));
         words(40, line + 15, "more, less: " + chance, Anchor.START, Lettering.SMALL);
-        return strip("What the signs mean", "Box: expected, and " + range + ". Triangle: " + chance + ".", 36);
+        return strip(
+                "What the signs mean",
+                "Box: expected, and " + range + ". Filled circle: weighed. Open circle: worked out. Triangle: " + chance
+                        + ".",
+                36);
     }
 
     Picture heading() {
@@ -162,7 +167,9 @@ final class TreeStrips {
         double expected = part.expected().mean();
         boolean isWeighed = how.equals("weighed");
         figure(ACTUAL, Written.kilograms(actual), Lettering.PLAIN);
-        shapes.add(Shape.line(new Point(x(1), top), new Point(x(1), top + height), Ink.PALE));
+        for (int share = 0; share <= MOST_SHARE; share++) {
+            shapes.add(Shape.line(new Point(x(share), top), new Point(x(share), top + height), Ink.PALE));
+        }
         if (!part.isStated()) {
             return name + ": " + how + " " + Written.kilograms(actual) + " kg; nothing is expected of it";
         }

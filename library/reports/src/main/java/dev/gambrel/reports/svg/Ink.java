@@ -4,6 +4,8 @@ package dev.gambrel.reports.svg;
 public enum Ink {
     /** Nothing is drawn. */
     NONE("none"),
+    /** Paper. */
+    WHITE("#ffffff"),
     /** Words and marks: on white 17 to 1. */
     BLACK("#1c1c1c"),
     /** Words beside the matter: on white 7 to 1. */

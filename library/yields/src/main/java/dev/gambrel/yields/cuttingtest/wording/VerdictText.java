@@ -9,25 +9,44 @@ public final class VerdictText {
     private VerdictText() {}
 
     /**
-     * The verdict with its evidence.
+     * The verdict.
+     *
+     * @param verdict what was found of a sheet
+     * @return for example "The sheet balances"
+     */
+    public static String words(Verdict verdict) {
+        return switch (verdict) {
+            case BALANCES -> "The sheet balances";
+            case DOES_NOT_BALANCE -> "The sheet does not balance";
+            case NOT_CHECKED -> "Nothing checks this sheet";
+        };
+    }
+
+    /**
+     * What the verdict rests on.
+     *
+     * @param test the sheet
+     * @param verdict what was found of it
+     * @return the end of a sentence
+     */
+    public static String evidence(CuttingTest test, Verdict verdict) {
+        if (verdict == Verdict.NOT_CHECKED) {
+            return "of no cut are its own weight and that of all its parts known.";
+        }
+        GlobalTest global = test.reconciled().test();
+        return "chi-square " + Written.decimals(global.chiSquare(), 1) + " with " + global.degreesOfFreedom()
+                + (global.degreesOfFreedom() == 1 ? " check" : " checks") + "; of sheets without a mistake "
+                + Written.chance(global.probability()) + " fit no better.";
+    }
+
+    /**
+     * The verdict with what it rests on.
      *
      * @param test the sheet
      * @param verdict what was found of it
      * @return one sentence
      */
     public static String of(CuttingTest test, Verdict verdict) {
-        return switch (verdict) {
-            case BALANCES -> "The sheet balances: " + evidence(test.reconciled().test());
-            case DOES_NOT_BALANCE ->
-                "The sheet does not balance: " + evidence(test.reconciled().test());
-            case NOT_CHECKED ->
-                "Nothing checks this sheet: of no cut are its own weight and that of all its parts known.";
-        };
-    }
-
-    private static String evidence(GlobalTest test) {
-        return "chi-square " + Written.decimals(test.chiSquare(), 1) + " with " + test.degreesOfFreedom()
-                + (test.degreesOfFreedom() == 1 ? " check" : " checks") + "; of sheets without a mistake "
-                + Written.chance(test.probability()) + " fit no better.";
+        return words(verdict) + ": " + evidence(test, verdict);
     }
 }
