@@ -33,7 +33,8 @@ public final class CuttingTestPage {
             dt { color: #555; } dd { margin: 0; }
             .verdict { border: 0.5mm solid #1c1c1c; padding: 2mm 3mm; margin: 3mm 0; }
             .verdict strong { display: block; font-size: 14pt; }
-            .wrong { border-width: 1mm; } .more { padding-left: 5mm; } p { margin: 1.5mm 0; }
+            .wrong { border-width: 1mm; } li:first-child { font-weight: bold; } ol { margin: 0; padding-left: 6mm; }
+            .more { padding-left: 5mm; } p { margin: 1.5mm 0; }
             .note { color: #555; font-size: 9pt; } footer { margin-top: 6mm; break-inside: avoid; }
             """;
 
@@ -88,13 +89,17 @@ public final class CuttingTestPage {
     private void verdict(SheetReport report) {
         Verdict verdict = report.faults().verdict();
         out.open("p", "class", verdict == Verdict.BALANCES ? "verdict" : "verdict wrong");
-        out.element("strong", VerdictText.words(verdict) + ":").text(" ");
+        out.element("strong", VerdictText.words(verdict) + ".").text(" Why: ");
         out.text(VerdictText.evidence(report.test(), verdict)).close();
-        List<String> lines = FaultText.lines(report.test(), report.faults());
+        amiss(FaultText.amiss(report.test(), report.faults()));
+        offered(FaultText.offered(report.test(), report.faults()));
+    }
+
+    private void amiss(List<String> lines) {
         if (lines.isEmpty()) {
             return;
         }
-        out.element("h2", "What may be wrong");
+        out.element("h2", "What does not add up");
         for (String line : lines) {
             if (line.startsWith(" ")) {
                 out.element("p", line.strip(), "class", "more");
@@ -102,6 +107,16 @@ public final class CuttingTestPage {
                 out.element("p", line);
             }
         }
+    }
+
+    private void offered(List<String> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        out.element("h2", "What would explain it");
+        out.open("ol");
+        lines.forEach(line -> out.element("li", line));
+        out.close().element("p", FaultText.MERELY_OFFERED);
     }
 
     private void tree(SheetReport report) {

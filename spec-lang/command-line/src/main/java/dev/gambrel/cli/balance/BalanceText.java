@@ -129,7 +129,12 @@ final class BalanceText {
 
     private void verdict() {
         line(VerdictText.of(report.test(), report.faults().verdict()));
-        FaultText.lines(report.test(), report.faults()).forEach(this::line);
+        FaultText.amiss(report.test(), report.faults()).forEach(this::line);
+        List<String> offered = FaultText.offered(report.test(), report.faults());
+        offered.forEach(this::line);
+        if (!offered.isEmpty()) {
+            line(FaultText.MERELY_OFFERED);
+        }
         line("");
     }
 

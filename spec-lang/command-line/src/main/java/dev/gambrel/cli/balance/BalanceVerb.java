@@ -81,7 +81,8 @@ public final class BalanceVerb implements Verb {
         ReportFiles asked = ReportFiles.of(
                 parsed,
                 Stream.concat(Stream.of(FileArgument.file(parsed)), files.stream())
-                        .toList());
+                        .toList(),
+                files.size());
         Result<SpecFileReader.Read> spec = SpecFileReader.read(FileArgument.file(parsed));
         List<Diagnostic> findings = new ArrayList<>(spec.diagnostics());
         List<SheetReport> reports = new ArrayList<>();

@@ -12,6 +12,10 @@ import java.util.List;
 
 /** What may be wrong on a sheet, in sentences. */
 public final class FaultText {
+    /** What is said beneath mistakes that are offered. */
+    public static final String MERELY_OFFERED =
+            "These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.";
+
     private static final int MOST_PATTERNS = 4;
 
     private final CuttingTest test;
@@ -26,15 +30,30 @@ public final class FaultText {
     }
 
     /**
-     * Says what speaks against a sheet.
+     * What does not add up.
      *
      * @param test the sheet
      * @param faults what was found of it
      * @return one sentence or more a line, in the order in which they should be read; what belongs to the line before begins with two
      *     blanks. Names are as they are written on the sheet
      */
-    public static List<String> lines(CuttingTest test, Faults faults) {
-        return List.copyOf(new FaultText(test, faults).lines());
+    public static List<String> amiss(CuttingTest test, Faults faults) {
+        FaultText text = new FaultText(test, faults);
+        text.amiss();
+        return List.copyOf(text.lines);
+    }
+
+    /**
+     * Mistakes that would explain it.
+     *
+     * @param test the sheet
+     * @param faults what was found of it
+     * @return a sentence for each, the one that explains most first
+     */
+    public static List<String> offered(CuttingTest test, Faults faults) {
+        FaultText text = new FaultText(test, faults);
+        faults.explanations().stream().limit(MOST_PATTERNS).forEach(text::pattern);
+        return List.copyOf(text.lines);
     }
 
     private String address(int node) {
@@ -45,19 +64,13 @@ public final class FaultText {
         return PartNames.all(plan, nodes);
     }
 
-    private List<String> lines() {
+    private void amiss() {
         faults.moreOutThanIn().forEach(this::more);
         test.reconciled().contradictions().forEach(this::contradiction);
         faults.suspects().found().forEach(this::suspect);
         if (!faults.suspects().isComplete()) {
             lines.add("So much is wrong that the search was ended; the sheet as a whole is in doubt.");
         }
-        faults.explanations().stream().limit(MOST_PATTERNS).forEach(this::pattern);
-        if (!faults.explanations().isEmpty()) {
-            lines.add(
-                    "These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.");
-        }
-        return lines;
     }
 
     private void more(CutBalance balance) {
