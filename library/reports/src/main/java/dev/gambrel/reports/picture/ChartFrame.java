@@ -9,6 +9,7 @@ import dev.gambrel.reports.svg.Shape.Anchor;
 import dev.gambrel.reports.svg.Wrapped;
 import dev.gambrel.yields.cuttingtest.wording.Written;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -29,6 +30,8 @@ final class ChartFrame {
     private final double most;
     private final int decimals;
     private final List<Shape> shapes = new ArrayList<>();
+    private final List<Shape.Words> ends = new ArrayList<>();
+    private double lastNumber;
 
     ChartFrame(int tests, DoubleStream figures, ChartUnit unit) {
         double[] all = figures.sorted().toArray();
@@ -62,7 +65,21 @@ final class ChartFrame {
         }
         shapes.add(new Shape.Stroke(points, Ink.GREY, 1, isDashed));
         double last = figures.get(tests - 1);
-        words(RIGHT + 5, y(last) + 4, name + " " + Written.decimals(last, decimals), Anchor.START, Lettering.SMALL);
+        ends.add(new Shape.Words(
+                new Point(RIGHT + 5, y(last) + 4),
+                name + " " + Written.decimals(last, decimals),
+                Anchor.START,
+                Lettering.SMALL));
+    }
+
+    /** Names that would lie on one another move down. */
+    private void ends() {
+        double lowest = 0;
+        ends.sort(Comparator.comparingDouble(end -> end.at().y()));
+        for (Shape.Words end : ends) {
+            lowest = Math.max(lowest + LINE, end.at().y());
+            words(end.at().x(), lowest, end.text(), end.anchor(), end.lettering());
+        }
     }
 
     void scale() {
@@ -83,12 +100,20 @@ final class ChartFrame {
         }
     }
 
+    /** Marked by a shape, and by the number of the test where there is room for it. */
     void signal(int test, double figure, boolean isAbove) {
-        shapes.add(new Shape.Dot(new Point(x(test), y(figure)), 8, Ink.NONE, Ink.RUST));
-        shapes.add(isAbove ? Marks.up(x(test), y(figure)) : Marks.down(x(test), y(figure)));
+        double x = x(test);
+        double y = y(figure);
+        shapes.add(new Shape.Dot(new Point(x, y), 8, Ink.WHITE, Ink.RUST));
+        shapes.add(isAbove ? Marks.up(x, y) : Marks.down(x, y));
+        if (x - lastNumber > ROOM_OF_A_NUMBER && x + ROOM_OF_A_NUMBER < RIGHT) {
+            words(x + 11, y + 4, Integer.toString(test + 1), Anchor.START, Lettering.SIGNAL);
+            lastNumber = x;
+        }
     }
 
     Picture picture(String title, List<String> labels, List<String> signals) {
+        ends();
         double y = BOTTOM + 34;
         for (String signal : signals) {
             for (String line : Wrapped.lines(signal, Lettering.PLAIN, WIDTH - 8)) {
@@ -108,7 +133,7 @@ final class ChartFrame {
         for (int row = 0; row < labels.size(); row += 3) {
             int lines = 1;
             for (int i = row; i < Math.min(labels.size(), row + 3); i++) {
-                List<String> wrapped = Wrapped.lines((i + 1) + "  " + labels.get(i), Lettering.SMALL, LABEL - 10);
+                List<String> wrapped = Wrapped.lines((i + 1) + ": " + labels.get(i), Lettering.SMALL, LABEL - 10);
                 for (int line = 0; line < wrapped.size(); line++) {
                     words(4 + (i - row) * LABEL, y + line * LINE, wrapped.get(line), Anchor.START, Lettering.SMALL);
                 }

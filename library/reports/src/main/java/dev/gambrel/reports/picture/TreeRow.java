@@ -10,12 +10,27 @@ sealed interface TreeRow {
     /** What it is called among its sisters. */
     String name();
 
-    /** A part whose weight is known. */
-    record Known(int level, String name, PartComparison part, boolean isWeighed) implements TreeRow {}
+    /** How a weight came to be known. */
+    enum How {
+        WEIGHED("weighed"),
+        WORKED_OUT("worked out"),
+        /** A loss that nothing checks. */
+        ASSUMED("taken as expected");
 
-    /** Parts of one cut of which only the sum is known. */
-    record Together(int level, String name, PartComparison sum) implements TreeRow {}
+        private final String words;
 
-    /** A part that is drawn for what is known below it. */
-    record Unknown(int level, String name) implements TreeRow {}
+        How(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
+    }
+
+    /** A weight that is known, of one part or of several together. */
+    record Known(int level, String name, boolean isOne, PartComparison part, How how) implements TreeRow {}
+
+    /** Of this there is nothing to compare. */
+    record Unknown(int level, String name, String why) implements TreeRow {}
 }

@@ -1,9 +1,12 @@
 package dev.gambrel.reports.picture;
 
+import dev.gambrel.reports.picture.TreeRow.How;
 import dev.gambrel.yields.cuttingtest.CuttingTest;
 import dev.gambrel.yields.cuttingtest.PartComparison;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
+import dev.gambrel.yields.reconciliation.ReadingTest;
 import dev.gambrel.yields.reconciliation.Reconciled;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -49,11 +52,11 @@ final class TreeRows {
         int level = plan.node(v).level();
         String name = plan.node(v).name();
         if (weighed.containsKey(v)) {
-            rows.add(new TreeRow.Known(level, name, weighed.get(v), true));
+            rows.add(new TreeRow.Known(level, name, true, weighed.get(v), How.WEIGHED));
         } else if (test.reconciled().weight(v) instanceof Reconciled.Weight known) {
-            rows.add(new TreeRow.Known(level, name, known(v, known.estimate()), v == 0));
+            rows.add(new TreeRow.Known(level, name, true, known(v, known.estimate()), how(v)));
         } else {
-            rows.add(new TreeRow.Unknown(level, name));
+            rows.add(new TreeRow.Unknown(level, name, "not known: neither weighed nor to be worked out"));
         }
         List<Integer> open = new ArrayList<>();
         for (int part = plan.firstPart(v); part < plan.firstPart(v + 1); part++) {
@@ -64,9 +67,31 @@ final class TreeRows {
                 open.add(part);
             }
         }
-        if (!open.isEmpty() && test.reconciled().weight(open.get(0)) instanceof Reconciled.OnlyTogether together) {
-            rows.add(new TreeRow.Together(level + 1, names(open), together(v, Set.copyOf(open), together.sum())));
+        if (!open.isEmpty()) {
+            addOpen(v, open);
         }
+    }
+
+    /** What all parts of a cut weigh together is told already: it is the cut. */
+    private void addOpen(int cut, List<Integer> parts) {
+        int level = plan.node(cut).level() + 1;
+        boolean isWhole = parts.size() == plan.firstPart(cut + 1) - plan.firstPart(cut);
+        Reconciled weight = test.reconciled().weight(parts.get(0));
+        if (weight instanceof Reconciled.OnlyTogether together && !isWhole) {
+            PartComparison sum = together(cut, Set.copyOf(parts), together.sum());
+            rows.add(new TreeRow.Known(level, "not weighed apart: " + names(parts), false, sum, How.WORKED_OUT));
+        } else {
+            rows.add(new TreeRow.Unknown(level, names(parts), "not weighed apart"));
+        }
+    }
+
+    private How how(int v) {
+        if (v == 0) {
+            return How.WEIGHED;
+        }
+        boolean isAssumed =
+                plan.node(v).kind() == Kind.LOSS && test.reconciled().reading(v) instanceof ReadingTest.NotChecked;
+        return isAssumed ? How.ASSUMED : How.WORKED_OUT;
     }
 
     /** Of the carcass nothing is expected but what it weighs. */
@@ -82,8 +107,7 @@ final class TreeRows {
     private String names(List<Integer> parts) {
         List<Integer> named = parts.size() > MOST_NAMES + 1 ? parts.subList(0, MOST_NAMES) : parts;
         int more = parts.size() - named.size();
-        return "not weighed apart: "
-                + named.stream().map(v -> plan.node(v).name()).collect(Collectors.joining("; "))
+        return named.stream().map(v -> plan.node(v).name()).collect(Collectors.joining("; "))
                 + (more > 0 ? "; and " + more + " more" : "");
     }
 }

@@ -1,5 +1,6 @@
 package dev.gambrel.reports.picture;
 
+import dev.gambrel.reports.picture.TreeRow.How;
 import dev.gambrel.reports.svg.Ink;
 import dev.gambrel.reports.svg.Lettering;
 import dev.gambrel.reports.svg.Picture;
@@ -67,28 +68,33 @@ final class TreeStrips {
     }
 
     Picture key(int tests) {
-        String range = "where 19 carcasses of 20 lie";
-        String chance = "further off than chance makes any of " + tests + " parts on 19 sheets of 20 (z beyond ±"
-                + Written.decimals(critical, 2) + ")";
-        double line = LINE;
-        shapes.add(new Shape.Box(new Point(4, top + 4), 30, 10, Ink.SAND, Ink.GREY));
-        shapes.add(Shape.line(new Point(19, top + 2), new Point(19, top + 16), Ink.BLACK));
-        words(40, line, "expected, and " + range, Anchor.START, Lettering.SMALL);
-        shapes.add(Marks.weighed(260, top + 9));
-        words(270, line, "weighed", Anchor.START, Lettering.SMALL);
-        shapes.add(Marks.workedOut(336, top + 9));
-        words(346, line, "worked out from other weights", Anchor.START, Lettering.SMALL);
-        shapes.add(Marks.beyondRight(523, top + 9));
-        shapes.add(Marks.beyondLeft(534, top + 9));
-        words(544, line, "off the scale", Anchor.START, Lettering.SMALL);
-        shapes.add(Marks.up(14, top + 24));
-        shapes.add(Marks.down(25, top + 24));
-        words(40, line + 15, "more, less: " + chance, Anchor.START, Lettering.SMALL);
+        String range = "expected, and where 19 carcasses of 20 lie";
+        String chance = "more or less than chance explains: on 19 sheets of 20 none of " + tests
+                + " parts is so far off (z beyond ±" + Written.decimals(critical, 2) + ")";
+        shapes.add(new Shape.Box(new Point(4, top + 4), 22, 10, Ink.SAND, Ink.GREY));
+        shapes.add(Shape.line(new Point(15, top + 2), new Point(15, top + 16), Ink.BLACK));
+        double x = after(30, range);
+        shapes.add(Marks.weighed(x, top + 9));
+        x = after(x + 8, "weighed");
+        shapes.add(Marks.workedOut(x, top + 9));
+        x = after(x + 8, "worked out from other weights");
+        shapes.add(Marks.beyondLeft(x, top + 9));
+        shapes.add(Marks.beyondRight(x + 10, top + 9));
+        after(x + 18, "off the scale");
+        shapes.add(Marks.up(9, top + 24));
+        shapes.add(Marks.down(20, top + 24));
+        words(30, LINE + 15, chance, Anchor.START, Lettering.SMALL);
         return strip(
                 "What the signs mean",
-                "Box: expected, and " + range + ". Filled circle: weighed. Open circle: worked out. Triangle: " + chance
-                        + ".",
+                "Box: " + range + ". Filled circle: weighed. Open circle: worked out from other weights. Triangle: "
+                        + chance + ".",
                 36);
+    }
+
+    /** Where the next sign of the key stands. */
+    private double after(double x, String text) {
+        words(x, LINE, text, Anchor.START, Lettering.SMALL);
+        return x + Lettering.SMALL.width(text) + 14;
     }
 
     Picture heading() {
@@ -112,27 +118,20 @@ final class TreeStrips {
     Picture row(int index) {
         TreeRow row = lines.get(index);
         double indent = 4 + row.level() * step;
-        Lettering lettering = row instanceof TreeRow.Known && row.level() <= 1
-                ? Lettering.STRONG
-                : row instanceof TreeRow.Known ? Lettering.PLAIN : Lettering.SMALL;
+        boolean isPart = row instanceof TreeRow.Known known && known.isOne();
+        Lettering lettering = !isPart ? Lettering.SMALL : row.level() <= 1 ? Lettering.STRONG : Lettering.PLAIN;
         List<String> name = Wrapped.lines(row.name(), lettering, NAMES_END - indent);
         double height = name.size() * LINE + GAP;
         branches(index, height);
         for (int i = 0; i < name.size(); i++) {
             words(indent, BASE + 2 + i * LINE, name.get(i), Anchor.START, lettering);
         }
-        String told = row.name() + ": not known";
+        String told;
         if (row instanceof TreeRow.Known known) {
-            told = compared(known.part(), height, known.isWeighed() ? "weighed" : "worked out", row.name());
-        } else if (row instanceof TreeRow.Together together) {
-            told = compared(together.sum(), height, "together", row.name());
+            told = compared(known, height);
         } else {
-            words(
-                    SCALE_START,
-                    BASE + 2,
-                    "not known: neither weighed nor to be worked out",
-                    Anchor.START,
-                    Lettering.SMALL);
+            told = row.name() + ": " + ((TreeRow.Unknown) row).why();
+            words(SCALE_START + 4, BASE + 2, ((TreeRow.Unknown) row).why(), Anchor.START, Lettering.SMALL);
         }
         return strip(row.name(), told, height);
     }
@@ -162,36 +161,44 @@ final class TreeStrips {
         return false;
     }
 
-    private String compared(PartComparison part, double height, String how, String name) {
-        double actual = part.weighed().mean();
-        double expected = part.expected().mean();
-        boolean isWeighed = how.equals("weighed");
-        figure(ACTUAL, Written.kilograms(actual), Lettering.PLAIN);
+    private String compared(TreeRow.Known row, double height) {
+        PartComparison part = row.part();
+        String actual = Written.kilograms(part.weighed().mean());
         for (int share = 0; share <= MOST_SHARE; share++) {
             shapes.add(Shape.line(new Point(x(share), top), new Point(x(share), top + height), Ink.PALE));
         }
         if (!part.isStated()) {
-            return name + ": " + how + " " + Written.kilograms(actual) + " kg; nothing is expected of it";
+            figure(ACTUAL, actual, Lettering.PLAIN);
+            return row.name() + ": " + row.how().words() + " " + actual + " kg; nothing is expected of it";
         }
+        String expected = Written.kilograms(part.expected().mean());
         range(part);
-        if (expected > 0) {
-            mark(actual / expected, isWeighed);
+        figure(EXPECTED, expected, Lettering.PLAIN);
+        if (row.how() == How.ASSUMED) {
+            words(EXPECTED + 14, BASE + 2, How.ASSUMED.words(), Anchor.START, Lettering.SMALL);
+            return row.name() + ": " + How.ASSUMED.words() + ", " + expected + " kg";
         }
-        figure(EXPECTED, Written.kilograms(expected), Lettering.PLAIN);
+        if (part.expected().mean() > 0) {
+            mark(part.weighed().mean() / part.expected().mean(), row.how() == How.WEIGHED);
+        }
+        figure(ACTUAL, actual, Lettering.PLAIN);
         figure(DIFFERENCE, Written.more(part.difference()), Lettering.PLAIN);
-        String told = name + ": expected " + Written.kilograms(expected) + " kg; " + how + " "
-                + Written.kilograms(actual) + " kg; difference " + Written.more(part.difference()) + " kg";
-        if (!isWeighed || part.z().isEmpty()) {
-            return told;
-        }
-        double z = part.z().getAsDouble();
+        return row.name() + ": expected " + expected + " kg; " + row.how().words() + " " + actual + " kg; difference "
+                + Written.more(part.difference()) + " kg"
+                + (row.how() == How.WEIGHED && part.z().isPresent()
+                        ? judged(part.z().getAsDouble())
+                        : "");
+    }
+
+    private String judged(double z) {
         figure(DEVIATIONS, Written.deviations(z), Lettering.PLAIN);
-        if (Math.abs(z) > critical) {
-            shapes.add(z > 0 ? Marks.up(SIGN, top + 9) : Marks.down(SIGN, top + 9));
-            words(SIGN_WORD, BASE + 2, z > 0 ? "more" : "less", Anchor.START, Lettering.SIGNAL);
-            return told + ", z " + Written.deviations(z) + ": " + (z > 0 ? "more" : "less") + " than chance explains";
+        if (Math.abs(z) <= critical) {
+            return ", z " + Written.deviations(z);
         }
-        return told + ", z " + Written.deviations(z);
+        String word = z > 0 ? "more" : "less";
+        shapes.add(z > 0 ? Marks.up(SIGN, top + 9) : Marks.down(SIGN, top + 9));
+        words(SIGN_WORD, BASE + 2, word, Anchor.START, Lettering.SIGNAL);
+        return ", z " + Written.deviations(z) + ": " + word + " than chance explains";
     }
 
     private void range(PartComparison part) {
