@@ -16,6 +16,7 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.conformance.report;
     exports dev.gambrel.yields.control;
     exports dev.gambrel.yields.cuttingtest;
+    exports dev.gambrel.yields.cuttingtest.wording;
     exports dev.gambrel.yields.drift;
     exports dev.gambrel.yields.estimate;
     exports dev.gambrel.yields.figure;

@@ -8,7 +8,7 @@ public final class Visible {
      * A text in which no character steers anything.
      *
      * @param text any text of one line
-     * @return the same, with control, format, private and unpaired characters written as {@code \\u{202E}}
+     * @return the same, with control, format, private and unpaired characters and what is none written as {@code \\u{202E}}
      */
     public static String text(String text) {
         if (text.codePoints().noneMatch(Visible::isHidden)) {
@@ -31,7 +31,7 @@ public final class Visible {
      * Whether a character steers a terminal, hides, or cannot be printed.
      *
      * @param codePoint any Unicode code point
-     * @return true for control, format, private and unpaired characters and separators of lines and paragraphs
+     * @return true for control, format, private and unpaired characters, what is no character, and separators of lines and paragraphs
      */
     public static boolean isHidden(int codePoint) {
         if (codePoint >= ' ' && codePoint < 0x7f) {
@@ -44,7 +44,12 @@ public final class Visible {
                     Character.SURROGATE,
                     Character.LINE_SEPARATOR,
                     Character.PARAGRAPH_SEPARATOR -> true;
-            default -> false;
+            default -> isNoCharacter(codePoint);
         };
+    }
+
+    /** The last two of each plane will never be characters, and no XML may hold U+FFFE or U+FFFF. */
+    private static boolean isNoCharacter(int codePoint) {
+        return (codePoint & 0xfffe) == 0xfffe;
     }
 }

@@ -19,6 +19,8 @@ import org.antlr.v4.runtime.atn.ParserATNSimulator;
 /** Each library that is not ours is known in one place, and nothing else comes in. */
 @AnalyzeClasses(packages = "dev.gambrel", importOptions = Rooms.MainClasses.class)
 class LibraryRulesTest {
+    private static final String IMAGES = "dev.gambrel.reports.png..";
+
     private static ArchRule only(String library, String... places) {
         return noClasses()
                 .that()
@@ -47,12 +49,20 @@ class LibraryRulesTest {
     static final ArchRule the_solver_is_known_in_one_place = only("org.ojalgo..", "dev.gambrel.blends.solver..");
 
     @ArchTest
+    static final ArchRule images_are_drawn_in_one_place = only("com.github.weisj..", IMAGES);
+
+    @ArchTest
+    static final ArchRule the_graphics_of_the_machine_are_known_in_one_place = only("java.awt..", IMAGES);
+
+    @ArchTest
     static final ArchRule nothing_else_comes_in = classes()
             .should()
             .onlyDependOnClassesThat(resideInAnyPackage(
                     "dev.gambrel..",
                     "java..",
                     "javax.xml.stream..",
+                    "javax.imageio..",
+                    "com.github.weisj.jsvg..",
                     "org.antlr..",
                     "com.fasterxml.jackson.core..",
                     "picocli..",

@@ -16,6 +16,7 @@ final class Rooms {
     static final String JSON = "dev.gambrel.json..";
     static final String YIELDS = "dev.gambrel.yields..";
     static final String BATCHES = "dev.gambrel.batches..";
+    static final String REPORTS = "dev.gambrel.reports..";
     static final String BLENDS = "dev.gambrel.blends..";
     static final String COMPILER = "dev.gambrel.compiler..";
     static final String COMMAND_LINE = "dev.gambrel.cli..";
@@ -27,7 +28,9 @@ final class Rooms {
     static final String INTERNAL = "dev.gambrel.compiler.internal..";
 
     /** Values and maths that another program holds on to. */
-    static final String[] VALUES = {SHARED[0], SHARED[1], SHARED[2], SHARED[3], REFERENCES, TREE, YIELDS, BLENDS};
+    static final String[] VALUES = {
+        SHARED[0], SHARED[1], SHARED[2], SHARED[3], REFERENCES, TREE, YIELDS, BLENDS, REPORTS
+    };
 
     private Rooms() {}
 

@@ -16,6 +16,7 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.references.code.ReferenceCode;
+import dev.gambrel.reports.png.ImageCode;
 import dev.gambrel.yields.YieldCode;
 import dev.gambrel.yields.conformance.ConformanceCode;
 import dev.gambrel.yields.conformance.number.NumberCode;
@@ -65,7 +66,8 @@ class EveryCodeHasACaseTest {
                 || code instanceof PackCode
                 || code instanceof ConformanceCode
                 || code instanceof ReferenceCode
-                || code instanceof SheetCode;
+                || code instanceof SheetCode
+                || code instanceof ImageCode;
     }
 
     private static Stream<List<Diagnostic>> cases(Path temporary) {

@@ -14,6 +14,7 @@ import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.references.code.ReferenceCode;
+import dev.gambrel.reports.png.ImageCode;
 import dev.gambrel.yields.conformance.ConformanceCode;
 import dev.gambrel.yields.conformance.number.NumberCode;
 import dev.gambrel.yields.estimate.MeasurementCode;
@@ -57,7 +58,8 @@ class ExplainPagesTest {
                 || code instanceof PackCode
                 || code instanceof ConformanceCode
                 || code instanceof ReferenceCode
-                || code instanceof SheetCode;
+                || code instanceof SheetCode
+                || code instanceof ImageCode;
     }
 
     @ParameterizedTest

@@ -24,15 +24,30 @@ public final class WhereItWent {
     /** What becomes of weight. */
     public enum Sort {
         /** Cuts, and what is left of cuts. */
-        MEAT,
+        MEAT("meat"),
         /** Bones. */
-        BONE,
+        BONE("bone"),
         /** Fat, silverskin and whatever else is trimmed. */
-        TRIM,
+        TRIM("trim"),
         /** What nobody has in the hand. */
-        LOSS,
+        LOSS("loss"),
         /** Parts of which only the sum is known, whatever became of them. */
-        NOT_WEIGHED
+        NOT_WEIGHED("not weighed apart");
+
+        private final String words;
+
+        Sort(String words) {
+            this.words = words;
+        }
+
+        /**
+         * What it is called.
+         *
+         * @return for example "meat"
+         */
+        public String words() {
+            return words;
+        }
     }
 
     /**

@@ -6,11 +6,13 @@ import dev.gambrel.cli.terminal.Grid;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.cuttingtest.PartComparison;
 import dev.gambrel.yields.cuttingtest.Verdict;
-import dev.gambrel.yields.cuttingtest.WhereItWent;
 import dev.gambrel.yields.cuttingtest.WhereItWent.Share;
+import dev.gambrel.yields.cuttingtest.wording.FaultText;
+import dev.gambrel.yields.cuttingtest.wording.PartNames;
+import dev.gambrel.yields.cuttingtest.wording.VerdictText;
+import dev.gambrel.yields.cuttingtest.wording.Written;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.CutBalance;
-import dev.gambrel.yields.reconciliation.GlobalTest;
 import dev.gambrel.yields.reconciliation.Reconciled;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,14 +25,12 @@ import java.util.stream.IntStream;
 final class BalanceText {
     private final SheetReport report;
     private final YieldPlan plan;
-    private final FaultText faults;
     private final List<Integer> order;
     private final StringBuilder out = new StringBuilder();
 
     private BalanceText(SheetReport report) {
         this.report = report;
         this.plan = report.test().plan();
-        this.faults = new FaultText(report);
         this.order = fromTop();
     }
 
@@ -81,7 +81,7 @@ final class BalanceText {
     }
 
     private String address(int node) {
-        return FaultText.address(plan, node);
+        return PartNames.address(plan, node);
     }
 
     private void weighed() {
@@ -129,17 +129,13 @@ final class BalanceText {
     }
 
     private void verdict() {
-        GlobalTest test = report.test().reconciled().test();
-        String evidence = "chi-square " + Written.decimals(test.chiSquare(), 1) + " with " + test.degreesOfFreedom()
-                + (test.degreesOfFreedom() == 1 ? " check" : " checks") + "; of sheets without a mistake "
-                + Written.chance(test.probability()) + " fit no better.";
-        switch (report.faults().verdict()) {
-            case BALANCES -> line("The sheet balances: " + evidence);
-            case DOES_NOT_BALANCE -> line("The sheet does not balance: " + evidence);
-            case NOT_CHECKED ->
-                line("Nothing checks this sheet: of no cut are its own weight and that of all its parts known.");
+        line(VerdictText.of(report.test(), report.faults().verdict()));
+        FaultText.amiss(report.test(), report.faults()).forEach(this::line);
+        List<String> offered = FaultText.offered(report.test(), report.faults());
+        offered.forEach(this::line);
+        if (!offered.isEmpty()) {
+            line(FaultText.MERELY_OFFERED);
         }
-        faults.lines().forEach(this::line);
         line("");
     }
 
@@ -188,12 +184,12 @@ final class BalanceText {
                 whole.add(cut);
             } else if (!open.isEmpty()) {
                 line("Of " + address(cut) + " only together: "
-                        + FaultText.names(plan, open.get(0).parts()) + "; "
+                        + PartNames.all(plan, open.get(0).parts()) + "; "
                         + Written.kilograms(open.get(0).sum().mean()) + " kg.");
             }
         }
         if (!whole.isEmpty()) {
-            line("Weighed whole, their parts not: " + FaultText.names(plan, whole) + ".");
+            line("Weighed whole, their parts not: " + PartNames.all(plan, whole) + ".");
         }
     }
 
@@ -201,21 +197,11 @@ final class BalanceText {
         Grid grid = new Grid().row("Where it went, in kg", "weight", "expected", "difference");
         for (Share share : report.whereItWent().shares()) {
             grid.row(
-                    words(share.sort()),
+                    share.sort().words(),
                     Written.kilograms(share.kilograms()),
                     share.isStated() ? Written.kilograms(share.expected()) : "-",
                     Written.more(share.difference()));
         }
         line(grid.text());
-    }
-
-    private static String words(WhereItWent.Sort sort) {
-        return switch (sort) {
-            case MEAT -> "meat";
-            case BONE -> "bone";
-            case TRIM -> "trim";
-            case LOSS -> "loss";
-            case NOT_WEIGHED -> "not weighed apart";
-        };
     }
 }

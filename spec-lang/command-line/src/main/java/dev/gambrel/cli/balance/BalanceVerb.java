@@ -19,6 +19,7 @@ import dev.gambrel.yields.cuttingtest.Verdict;
 import dev.gambrel.yields.working.Working;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -53,6 +54,7 @@ public final class BalanceVerb implements Verb {
         spec.addOption(SheetsArgument.option());
         WorkArgument.options().forEach(spec::addOption);
         spec.addOption(FormArgument.TEXT_OR_JSON.option());
+        ReportFiles.options().forEach(spec::addOption);
         spec.addPositional(FileArgument.one("The specification (.cuts), or a tree (.json)."));
         return spec;
     }
@@ -62,16 +64,24 @@ public final class BalanceVerb implements Verb {
         boolean asJson = FormArgument.TEXT_OR_JSON.form(parsed) == Form.JSON;
         Working working = WorkArgument.working(parsed);
         SheetsArgument.Files sheets = SheetsArgument.files(parsed);
+        ReportFiles asked = ReportFiles.of(
+                parsed,
+                Stream.concat(Stream.of(FileArgument.file(parsed)), sheets.names().stream())
+                        .toList(),
+                sheets.names().size());
         Result<SpecFileReader.Read> spec = SpecFileReader.read(FileArgument.file(parsed));
         List<Diagnostic> findings = new ArrayList<>(spec.diagnostics());
         List<SheetReport> reports = new ArrayList<>();
         spec.value().ifPresent(read -> reports.addAll(sheets.read(read.tree(), working, findings::add)));
         FindingsPrinter.print(findings, terminal.err(), terminal.colour(), false);
+        ExitStatus written = ExitStatus.FINE;
         if (!reports.isEmpty()) {
             terminal.out().print(asJson ? BalanceJson.write(reports) : text(reports));
+            written = asked.write(reports, terminal);
         }
         boolean allBalance = reports.stream().allMatch(report -> report.faults().verdict() == Verdict.BALANCES);
-        return allBalance ? ExitStatus.of(findings) : ExitStatus.of(findings).and(ExitStatus.FINDINGS);
+        ExitStatus found = ExitStatus.of(findings).and(written);
+        return allBalance ? found : found.and(ExitStatus.FINDINGS);
     }
 
     private static String text(List<SheetReport> reports) {

@@ -12,6 +12,7 @@ import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.json.JsonCode;
 import dev.gambrel.references.code.ReferenceCode;
+import dev.gambrel.reports.png.ImageCode;
 import dev.gambrel.tree.allowance.AllowanceCode;
 import dev.gambrel.tree.inspection.BenchCode;
 import dev.gambrel.tree.inspection.ChoiceCode;
@@ -61,7 +62,8 @@ public final class Codes {
                         ReferenceCode.values(),
                         NumberCode.values(),
                         ConformanceCode.values(),
-                        SheetCode.values())
+                        SheetCode.values(),
+                        ImageCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

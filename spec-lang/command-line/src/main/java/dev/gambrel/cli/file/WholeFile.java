@@ -24,8 +24,19 @@ public final class WholeFile {
      * @return whether it was written
      */
     public static boolean write(Path file, String text) {
+        return write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes a file.
+     *
+     * @param file where
+     * @param bytes what shall stand in it
+     * @return whether it was written
+     */
+    public static boolean write(Path file, byte[] bytes) {
         try (HalfFile half = HalfFile.of(file)) {
-            half.out().write(text.getBytes(StandardCharsets.UTF_8));
+            half.out().write(bytes);
             half.finish();
             return true;
         } catch (IOException cannotWrite) {

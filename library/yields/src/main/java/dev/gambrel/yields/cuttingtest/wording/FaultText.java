@@ -1,7 +1,7 @@
-package dev.gambrel.cli.balance;
+package dev.gambrel.yields.cuttingtest.wording;
 
-import dev.gambrel.batches.sheets.SheetReport;
-import dev.gambrel.yields.plan.Kind;
+import dev.gambrel.yields.cuttingtest.CuttingTest;
+import dev.gambrel.yields.cuttingtest.Faults;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.CutBalance;
 import dev.gambrel.yields.reconciliation.error.Suspect;
@@ -9,65 +9,77 @@ import dev.gambrel.yields.reconciliation.pattern.Explanation;
 import dev.gambrel.yields.reconciliation.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** What may be wrong on a sheet, in sentences. */
-final class FaultText {
-    private static final int MOST_PATTERNS = 4;
-    private static final int MOST_NAMES = 6;
+public final class FaultText {
+    /** What is said beneath mistakes that are offered. */
+    public static final String MERELY_OFFERED =
+            "These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.";
 
-    private final SheetReport report;
+    private static final int MOST_PATTERNS = 4;
+
+    private final CuttingTest test;
+    private final Faults faults;
     private final YieldPlan plan;
     private final List<String> lines = new ArrayList<>();
 
-    FaultText(SheetReport report) {
-        this.report = report;
-        this.plan = report.test().plan();
+    private FaultText(CuttingTest test, Faults faults) {
+        this.test = test;
+        this.faults = faults;
+        this.plan = test.plan();
     }
 
-    /** What a line of the plan is called: its address, and whether it is trimmed. */
-    static String address(YieldPlan plan, int node) {
-        String path =
-                node == 0 ? plan.node(node).name() : plan.node(node).path().toString();
-        return plan.node(node).kind() == Kind.TRIMMED ? path + ", trimmed" : path;
+    /**
+     * What does not add up.
+     *
+     * @param test the sheet
+     * @param faults what was found of it
+     * @return one sentence or more a line, in the order in which they should be read; what belongs to the line before begins with two
+     *     blanks. Names are as they are written on the sheet
+     */
+    public static List<String> amiss(CuttingTest test, Faults faults) {
+        FaultText text = new FaultText(test, faults);
+        text.amiss();
+        return List.copyOf(text.lines);
     }
 
-    static String names(YieldPlan plan, List<Integer> nodes) {
-        return nodes.stream().map(v -> address(plan, v)).collect(Collectors.joining("; "));
+    /**
+     * Mistakes that would explain it.
+     *
+     * @param test the sheet
+     * @param faults what was found of it
+     * @return a sentence for each, the one that explains most first
+     */
+    public static List<String> offered(CuttingTest test, Faults faults) {
+        FaultText text = new FaultText(test, faults);
+        faults.explanations().stream().limit(MOST_PATTERNS).forEach(text::pattern);
+        return List.copyOf(text.lines);
+    }
+
+    private String address(int node) {
+        return PartNames.address(plan, node);
     }
 
     private String names(List<Integer> nodes) {
-        return names(plan, nodes);
+        return PartNames.all(plan, nodes);
     }
 
-    /** Of many the first are named: the list says no more than that nothing tells them apart. */
-    private String someNames(List<Integer> nodes) {
-        int more = nodes.size() - MOST_NAMES;
-        return more <= 1 ? names(nodes) : names(nodes.subList(0, MOST_NAMES)) + "; and " + more + " more beside them";
-    }
-
-    List<String> lines() {
-        report.faults().moreOutThanIn().forEach(this::more);
-        report.test().reconciled().contradictions().forEach(this::contradiction);
-        report.faults().suspects().found().forEach(this::suspect);
-        if (!report.faults().suspects().isComplete()) {
+    private void amiss() {
+        faults.moreOutThanIn().forEach(this::more);
+        test.reconciled().contradictions().forEach(this::contradiction);
+        faults.suspects().found().forEach(this::suspect);
+        if (!faults.suspects().isComplete()) {
             lines.add("So much is wrong that the search was ended; the sheet as a whole is in doubt.");
         }
-        report.faults().explanations().stream().limit(MOST_PATTERNS).forEach(this::pattern);
-        if (!report.faults().explanations().isEmpty()) {
-            lines.add(
-                    "These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.");
-        }
-        return lines;
     }
 
     private void more(CutBalance balance) {
-        lines.add("More came out of " + address(plan, balance.cut()) + " than went in, by "
+        lines.add("More came out of " + address(balance.cut()) + " than went in, by "
                 + Written.kilograms(balance.excess().mean()) + " kg, even if nothing was lost.");
     }
 
     private void contradiction(CutBalance balance) {
-        lines.add("The scales of " + address(plan, balance.cut())
+        lines.add("The scales of " + address(balance.cut())
                 + " and its parts are said to be exact, and yet they differ by "
                 + Written.kilograms(Math.abs(balance.excess().mean())) + " kg.");
     }
@@ -75,7 +87,7 @@ final class FaultText {
     private void suspect(Suspect suspect) {
         String z = " (z " + Written.deviations(suspect.z()) + ")";
         if (suspect instanceof Suspect.OneReading one) {
-            lines.add("The weight of " + address(plan, one.node()) + " is in doubt: alone it reads "
+            lines.add("The weight of " + address(one.node()) + " is in doubt: alone it reads "
                     + Written.kilograms(Math.abs(one.error().mean())) + " kg too "
                     + (one.error().mean() > 0 ? "much" : "little") + z + ".");
         } else if (suspect instanceof Suspect.OneBalance balance) {
@@ -87,13 +99,13 @@ final class FaultText {
                     balance.readings().isEmpty()
                             ? "  Its readings agree with all others: something was not weighed, or weighed twice."
                             : "  One of these is wrong, or something was not weighed, and the figures do not tell which: "
-                                    + someNames(balance.readings()) + ".");
+                                    + PartNames.first(plan, balance.readings()) + ".");
         }
     }
 
     private void pattern(Explanation explanation) {
         lines.add("Perhaps " + words(explanation.pattern(), explanation.size().mean()) + ": chi-square would fall from "
-                + Written.decimals(report.test().reconciled().test().chiSquare(), 1) + " to "
+                + Written.decimals(test.reconciled().test().chiSquare(), 1) + " to "
                 + Written.decimals(explanation.after().chiSquare(), 1)
                 + (explanation.pattern().isOfKnownSize()
                         ? ", and " + Written.percent(explanation.size().mean()) + " % of just that error fits best."
@@ -111,9 +123,9 @@ final class FaultText {
             return "the scale “" + part.scale() + "” shows " + Written.percent(Math.abs(size)) + " % too "
                     + (size > 0 ? "much" : "little") + " throughout";
         } else if (pattern instanceof Pattern.OneWrittenAsPair one) {
-            return "one piece of " + address(plan, one.node()) + " was weighed and written down as the pair";
+            return "one piece of " + address(one.node()) + " was weighed and written down as the pair";
         } else if (pattern instanceof Pattern.PairCountedTwice twice) {
-            return "the pair of " + address(plan, twice.node()) + " was counted twice";
+            return "the pair of " + address(twice.node()) + " was counted twice";
         } else if (pattern instanceof Pattern.WeighedBeforeTrimming before) {
             return names(before.nodes()) + (before.nodes().size() == 1 ? " was" : " were")
                     + " weighed before trimming, and the trim was weighed again (" + names(before.trims()) + ")";

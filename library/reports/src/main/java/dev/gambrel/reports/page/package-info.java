@@ -1,0 +1,2 @@
+/** Pages to be looked at and printed. */
+package dev.gambrel.reports.page;
