@@ -13,6 +13,7 @@ import dev.gambrel.cli.format.FormatVerb;
 import dev.gambrel.cli.number.NumberVerb;
 import dev.gambrel.cli.origin.OriginVerb;
 import dev.gambrel.cli.packs.PacksVerb;
+import dev.gambrel.cli.shares.SharesVerb;
 import dev.gambrel.cli.tree.TreeVerb;
 import dev.gambrel.cli.verb.Verb;
 import dev.gambrel.cli.yield.YieldVerb;
@@ -36,6 +37,7 @@ final class Verbs {
             case EstimateVerb.NAME -> Optional.of(new EstimateVerb());
             case CarcassesVerb.NAME -> Optional.of(new CarcassesVerb());
             case BalanceVerb.NAME -> Optional.of(new BalanceVerb());
+            case SharesVerb.NAME -> Optional.of(new SharesVerb());
             case BlendVerb.NAME -> Optional.of(new BlendVerb());
             case PacksVerb.NAME -> Optional.of(new PacksVerb());
             case NumberVerb.NAME -> Optional.of(new NumberVerb());
@@ -58,6 +60,7 @@ final class Verbs {
                 EstimateVerb.NAME,
                 CarcassesVerb.NAME,
                 BalanceVerb.NAME,
+                SharesVerb.NAME,
                 BlendVerb.NAME,
                 PacksVerb.NAME,
                 NumberVerb.NAME,

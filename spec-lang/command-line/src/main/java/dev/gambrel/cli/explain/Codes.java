@@ -1,6 +1,7 @@
 package dev.gambrel.cli.explain;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.compiler.code.ConditionCode;
@@ -61,7 +62,8 @@ public final class Codes {
                         ReferenceCode.values(),
                         NumberCode.values(),
                         ConformanceCode.values(),
-                        SheetCode.values())
+                        SheetCode.values(),
+                        SharesCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();
