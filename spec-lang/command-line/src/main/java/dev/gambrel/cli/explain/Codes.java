@@ -6,6 +6,7 @@ import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.compiler.code.ConditionCode;
 import dev.gambrel.compiler.code.MeaningCode;
+import dev.gambrel.compiler.code.RestateCode;
 import dev.gambrel.compiler.code.RevisionCode;
 import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.format.FormatCode;
@@ -45,6 +46,7 @@ public final class Codes {
                         MeaningCode.values(),
                         ConditionCode.values(),
                         RevisionCode.values(),
+                        RestateCode.values(),
                         FormatCode.values(),
                         TreeCode.values(),
                         BenchCode.values(),

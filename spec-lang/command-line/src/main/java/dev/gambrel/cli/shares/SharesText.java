@@ -113,7 +113,7 @@ final class SharesText {
                 : ": what is stated counts nothing here, since it does not state every part";
     }
 
-    private static String name(TreePath cut) {
+    static String name(TreePath cut) {
         return cut.equals(TreePath.ROOT) ? "carcass" : cut.toString();
     }
 
