@@ -31,5 +31,6 @@ module dev.gambrel.yields {
     exports dev.gambrel.yields.reconciliation.error;
     exports dev.gambrel.yields.reconciliation.pattern;
     exports dev.gambrel.yields.table;
+    exports dev.gambrel.yields.testedcuts;
     exports dev.gambrel.yields.working;
 }

@@ -9,5 +9,6 @@ module dev.gambrel.compiler {
     exports dev.gambrel.compiler.code;
     exports dev.gambrel.compiler.format;
     exports dev.gambrel.compiler.origin;
+    exports dev.gambrel.compiler.restate;
     exports dev.gambrel.compiler.source;
 }

@@ -14,6 +14,7 @@ import dev.gambrel.cli.format.FormatVerb;
 import dev.gambrel.cli.number.NumberVerb;
 import dev.gambrel.cli.origin.OriginVerb;
 import dev.gambrel.cli.packs.PacksVerb;
+import dev.gambrel.cli.shares.SharesVerb;
 import dev.gambrel.cli.tree.TreeVerb;
 import dev.gambrel.cli.verb.Verb;
 import dev.gambrel.cli.yield.YieldVerb;
@@ -38,6 +39,7 @@ final class Verbs {
             case CarcassesVerb.NAME -> Optional.of(new CarcassesVerb());
             case BalanceVerb.NAME -> Optional.of(new BalanceVerb());
             case DriftVerb.NAME -> Optional.of(new DriftVerb());
+            case SharesVerb.NAME -> Optional.of(new SharesVerb());
             case BlendVerb.NAME -> Optional.of(new BlendVerb());
             case PacksVerb.NAME -> Optional.of(new PacksVerb());
             case NumberVerb.NAME -> Optional.of(new NumberVerb());
@@ -61,6 +63,7 @@ final class Verbs {
                 CarcassesVerb.NAME,
                 BalanceVerb.NAME,
                 DriftVerb.NAME,
+                SharesVerb.NAME,
                 BlendVerb.NAME,
                 PacksVerb.NAME,
                 NumberVerb.NAME,

@@ -28,12 +28,15 @@ import java.util.OptionalInt;
 public final class CuttingTest {
     private final YieldPlan plan;
     private final Placing placing;
+    private final Readings weighed;
     private final Reconciliation expected;
     private final Reconciliation lossless;
 
-    private CuttingTest(YieldPlan plan, Placing placing, Losses losses) {
+    private CuttingTest(YieldPlan plan, Placing placing, Readings weighed) {
         this.plan = plan;
         this.placing = placing;
+        this.weighed = weighed;
+        Losses losses = new Losses(plan, weighed);
         MassTree tree = Placing.tree(plan);
         this.expected = Reconciliation.of(tree, losses.expected());
         this.lossless = Reconciliation.of(tree, losses.none());
@@ -67,7 +70,7 @@ public final class CuttingTest {
             PartReading reading = entry.getValue();
             weighed = weighed.with(entry.getKey(), reading.kilograms(), reading.variance());
         }
-        return new CuttingTest(plan, placing, new Losses(plan, weighed));
+        return new CuttingTest(plan, placing, weighed);
     }
 
     /**
@@ -86,6 +89,17 @@ public final class CuttingTest {
      */
     public Reconciliation reconciled() {
         return expected;
+    }
+
+    /**
+     * The sheet in balance by its weighings alone: of a loss nothing is expected, so that no figure rests on what the specification
+     * says. A loss that nobody weighed is what is missing, where its cut and all other parts are known. Worked out at each call,
+     * O(nodes).
+     *
+     * @return weights and balances by node
+     */
+    public Reconciliation asWeighed() {
+        return Reconciliation.of(Placing.tree(plan), weighed);
     }
 
     /**

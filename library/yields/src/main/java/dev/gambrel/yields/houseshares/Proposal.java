@@ -12,7 +12,7 @@ import java.util.List;
  * of the others, which no figures that close could have.
  *
  * @param lines one for each part, in order
- * @param places decimals of a per cent
+ * @param places decimals of a per cent; a spread that they would round away has more
  */
 public record Proposal(List<ProposedShare> lines, int places) {
     private static final int MOST_PLACES = 6;
@@ -38,7 +38,7 @@ public record Proposal(List<ProposedShare> lines, int places) {
             lines.add(new ProposedShare(
                     part.part(),
                     BigDecimal.valueOf(shares[i], places),
-                    spreads.isEmpty() ? new ProposedShare.NotKnown() : spread(spreads, i, places),
+                    spreads.isEmpty() ? new ProposedShare.NotKnown() : spread(spreads, i),
                     expected.tests()));
         }
         return new Proposal(lines, places);
@@ -56,16 +56,25 @@ public record Proposal(List<ProposedShare> lines, int places) {
     }
 
     private static BigDecimal points(Spread.Stated spread, int places) {
-        return BigDecimal.valueOf(100 * spread.standardDeviation()).setScale(places, RoundingMode.HALF_UP);
+        BigDecimal exact = BigDecimal.valueOf(100 * spread.standardDeviation());
+        int enough = places;
+        while (enough < MOST_PLACES && isLost(exact, enough)) {
+            enough++;
+        }
+        return exact.setScale(enough, RoundingMode.HALF_UP);
+    }
+
+    /** Rounded away: a spread that is merely small is not none. */
+    private static boolean isLost(BigDecimal exact, int places) {
+        return exact.signum() > 0
+                && exact.setScale(places, RoundingMode.HALF_UP).signum() == 0;
     }
 
     /** At most one spread can exceed the sum of the others. */
-    private static ProposedShare.Spread spread(List<BigDecimal> spreads, int index, int places) {
+    private static ProposedShare.Spread spread(List<BigDecimal> spreads, int index) {
         BigDecimal own = spreads.get(index);
         BigDecimal others =
                 spreads.stream().reduce(BigDecimal.ZERO, BigDecimal::add).subtract(own);
-        return own.compareTo(others) > 0
-                ? new ProposedShare.Lessened(others.setScale(places), own)
-                : new ProposedShare.AsFound(own);
+        return own.compareTo(others) > 0 ? new ProposedShare.Lessened(others, own) : new ProposedShare.AsFound(own);
     }
 }

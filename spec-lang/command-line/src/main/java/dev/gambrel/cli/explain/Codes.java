@@ -1,10 +1,12 @@
 package dev.gambrel.cli.explain;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.compiler.code.ConditionCode;
 import dev.gambrel.compiler.code.MeaningCode;
+import dev.gambrel.compiler.code.RestateCode;
 import dev.gambrel.compiler.code.RevisionCode;
 import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.format.FormatCode;
@@ -45,6 +47,7 @@ public final class Codes {
                         MeaningCode.values(),
                         ConditionCode.values(),
                         RevisionCode.values(),
+                        RestateCode.values(),
                         FormatCode.values(),
                         TreeCode.values(),
                         BenchCode.values(),
@@ -64,6 +67,7 @@ public final class Codes {
                         ConformanceCode.values(),
                         SheetCode.values(),
                         ImageCode.values())
+                        SharesCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
                 .toList();

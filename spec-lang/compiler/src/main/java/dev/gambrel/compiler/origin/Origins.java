@@ -8,11 +8,13 @@ import dev.gambrel.compiler.syntax.Statement.Declaration;
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.text.SourceText;
 import dev.gambrel.text.Span;
 import dev.gambrel.tree.CutTree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -77,6 +79,47 @@ public final class Origins {
      */
     public SpeciesOrigins species() {
         return species;
+    }
+
+    /**
+     * Where the share of a part would be written anew.
+     *
+     * @param path a part
+     * @return its line; nothing for a rest, a portion or a way, which state no share
+     */
+    public Optional<ShareLine> shareLine(TreePath path) {
+        return parts.at(path).stream()
+                .flatMap(located -> ShareLines.of(located, path.parent()).stream())
+                .findFirst();
+    }
+
+    /**
+     * Where in a file another source would be declared: at the end of the line after which it stands.
+     *
+     * @param text one of the texts
+     * @return the end of its last source line, or else of its line about the carcass or of its title; nothing if it has none of these
+     */
+    public OptionalInt endOfSources(SourceText text) {
+        return Stream.of(lines.all(Keyword.SOURCE_LINE), lines.all(Keyword.CARCASS_LINE), lines.titles())
+                .map(kind -> kind.stream()
+                        .map(Origins::written)
+                        .filter(place -> place.text().equals(text))
+                        .mapToInt(place -> place.span().end())
+                        .max())
+                .filter(OptionalInt::isPresent)
+                .findFirst()
+                .map(end -> OptionalInt.of(
+                        text.line(text.position(end.getAsInt()).line()).end()))
+                .orElse(OptionalInt.empty());
+    }
+
+    /** A line without what ends it. */
+    private static Place.InText written(Located located) {
+        Place.InText place = located.report().at(located.line().span());
+        int length = place.text().slice(place.span()).stripTrailing().length();
+        return new Place.InText(
+                place.text(),
+                new Span(place.span().start(), place.span().start() + length));
     }
 
     private List<Origin> topOrigins(Located located, Aspect aspect) {

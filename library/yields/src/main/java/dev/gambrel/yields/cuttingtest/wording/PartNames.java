@@ -1,6 +1,5 @@
 package dev.gambrel.yields.cuttingtest.wording;
 
-import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -19,9 +18,7 @@ public final class PartNames {
      * @return for example "leg / topside, trimmed"
      */
     public static String address(YieldPlan plan, int node) {
-        String path =
-                node == 0 ? plan.node(node).name() : plan.node(node).path().toString();
-        return plan.node(node).kind() == Kind.TRIMMED ? path + ", trimmed" : path;
+        return plan.node(node).address();
     }
 
     /**
