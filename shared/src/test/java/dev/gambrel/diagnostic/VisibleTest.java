@@ -16,7 +16,9 @@ class VisibleTest {
 
     /** Unicode general categories Cc, Cf, Co, Cs, Zl and Zp, and no character; 202E and 2066 turn the direction. */
     @ParameterizedTest
-    @CsvSource({"0000", "0007", "001B", "007F", "0085", "200B", "202E", "2066", "2028", "2029", "FEFF", "E000", "D83E", "FFFF"})
+    @CsvSource({
+        "0000", "0007", "001B", "007F", "0085", "200B", "202E", "2066", "2028", "2029", "FEFF", "E000", "D83E", "FFFF"
+    })
     void a_character_that_steers_or_hides_is_shown_by_its_number(String hex) {
         String hidden = Character.toString(Integer.parseInt(hex, 16));
         String number = Integer.toHexString(Integer.parseInt(hex, 16)).toUpperCase(java.util.Locale.ROOT);

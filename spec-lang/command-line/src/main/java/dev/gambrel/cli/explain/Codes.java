@@ -66,7 +66,7 @@ public final class Codes {
                         NumberCode.values(),
                         ConformanceCode.values(),
                         SheetCode.values(),
-                        ImageCode.values())
+                        ImageCode.values(),
                         SharesCode.values())
                 .flatMap(Stream::of)
                 .sorted(Comparator.comparing(Code::id))
