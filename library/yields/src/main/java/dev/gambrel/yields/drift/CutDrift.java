@@ -24,6 +24,15 @@ public record CutDrift(int cut, List<Integer> tests, List<PartDrift> parts, Shap
         parts = List.copyOf(parts);
     }
 
+    /**
+     * The parts to be told of: of two only the first, since the other is what it leaves.
+     *
+     * @return in the order of the plan
+     */
+    public List<PartDrift> told() {
+        return parts.size() == 2 ? parts.subList(0, 1) : parts;
+    }
+
     /** Nothing to say of it where no test tells all its parts. */
     static CutDrift of(List<LabelledTest> all, int cut, Baseline baseline) {
         YieldPlan plan = all.get(0).test().plan();

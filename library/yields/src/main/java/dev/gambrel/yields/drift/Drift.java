@@ -2,6 +2,7 @@ package dev.gambrel.yields.drift;
 
 import dev.gambrel.yields.control.ChartAnswer;
 import dev.gambrel.yields.control.ControlChart;
+import dev.gambrel.yields.plan.Node;
 import dev.gambrel.yields.plan.YieldPlan;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -62,6 +63,16 @@ public record Drift(List<LabelledTest> tests, List<CutDrift> cuts, List<GroupFin
                         .allMatch(v -> a.node(v).path().equals(b.node(v).path())
                                 && a.node(v).kind() == b.node(v).kind()
                                 && a.node(v).above() == b.node(v).above());
+    }
+
+    /**
+     * A line of the specification.
+     *
+     * @param line of the plan, which is that of every test
+     * @return what it is
+     */
+    public Node node(int line) {
+        return tests.get(0).test().plan().node(line);
     }
 
     /**

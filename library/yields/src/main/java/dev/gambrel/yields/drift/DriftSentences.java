@@ -6,11 +6,12 @@ import dev.gambrel.yields.control.ChartAnswer;
 import dev.gambrel.yields.control.Contribution;
 import dev.gambrel.yields.control.ControlChart;
 import dev.gambrel.yields.control.GroupDifference;
+import dev.gambrel.yields.control.HotellingAnswer;
 import dev.gambrel.yields.control.Signal;
-import dev.gambrel.yields.plan.YieldPlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -20,7 +21,6 @@ public final class DriftSentences {
     private static final int MOST_PLACES = 6;
 
     private final Drift drift;
-    private final YieldPlan plan;
 
     /**
      * Says what moved.
@@ -29,7 +29,74 @@ public final class DriftSentences {
      */
     public DriftSentences(Drift drift) {
         this.drift = drift;
-        this.plan = drift.tests().get(0).test().plan();
+    }
+
+    /**
+     * What all charts say.
+     *
+     * @return one sentence to each finding, and at the end how many chance makes; or why there is nothing to say
+     */
+    public List<String> ofAllCharts() {
+        List<String> sentences = new ArrayList<>();
+        drift.cuts().forEach(cut -> sentences.addAll(of(cut)));
+        long charts = drift.cuts().stream()
+                .flatMap(cut -> cut.parts().stream())
+                .flatMap(part -> chart(part.single()))
+                .count();
+        if (charts == 0) {
+            return List.of("No share is charted: that needs " + ChartAnswer.FEWEST + " tests that tell it and stray."
+                    + " A range with a question mark is where the next test will lie in 95 of 100 cases.");
+        } else if (sentences.isEmpty()) {
+            return List.of("Nothing moved: chance explains every test.");
+        }
+        sentences.add("Of all " + charts + " shares that are charted, chance alone would put about "
+                + ShownFigure.of(drift.likelyFalseSignals(), 1) + " points beyond their limits.");
+        return List.copyOf(sentences);
+    }
+
+    /**
+     * What cutters, lots and scales do otherwise.
+     *
+     * @return one sentence to each finding, and at the end how many of them are chance; or why there is nothing to say
+     */
+    public List<String> ofAllGroups() {
+        if (drift.comparisons() == 0) {
+            return List.of("Cutters, lots and scales are not compared: that needs two of them with two tests each.");
+        } else if (drift.groups().isEmpty()) {
+            return List.of("Cutters, lots and scales: of " + drift.comparisons()
+                    + " comparisons none shows more than chance explains.");
+        }
+        List<String> sentences =
+                new ArrayList<>(drift.groups().stream().map(this::of).toList());
+        sentences.add("These are of " + drift.comparisons()
+                + " comparisons; of such differences about 1 in 20 is chance, and they may have had other carcasses.");
+        return List.copyOf(sentences);
+    }
+
+    /**
+     * How a cut stands as a whole.
+     *
+     * @param cut one of the drift
+     * @return what T² of the newest test is, or why there is none; nothing where there is no ratio
+     */
+    public Optional<String> ofShape(CutDrift cut) {
+        if (cut.shape() instanceof ShapeDrift.Charted charted) {
+            List<Double> squared = charted.chart().squared();
+            return Optional.of("as a whole, by "
+                    + charted.parts().stream().map(name -> name.text()).collect(Collectors.joining(", "))
+                    + ": T² of the newest test is " + ShownFigure.of(squared.get(squared.size() - 1), 1)
+                    + ", and chance keeps below "
+                    + ShownFigure.of(charted.chart().limit(), 1));
+        } else if (cut.shape() instanceof ShapeDrift.NotCharted not) {
+            return Optional.of("as a whole: not charted, since " + why(not.why()));
+        }
+        return Optional.empty();
+    }
+
+    private static String why(HotellingAnswer answer) {
+        return answer instanceof HotellingAnswer.TooFew few
+                ? "that needs " + few.needed() + " tests and there " + (few.tests() == 1 ? "is " : "are ") + few.tests()
+                : "some ratio of its parts never varies: was a weight worked out of another?";
     }
 
     /**
@@ -44,8 +111,7 @@ public final class DriftSentences {
         if (cut.shape() instanceof ShapeDrift.Charted charted) {
             charted.chart().signals().forEach(signal -> sentences.add(shape(cut, signal)));
         }
-        List<PartDrift> told = cut.parts().size() == 2 ? cut.parts().subList(0, 1) : cut.parts();
-        told.forEach(part -> sentences.addAll(of(cut, part)));
+        cut.told().forEach(part -> sentences.addAll(of(cut, part)));
         return List.copyOf(sentences);
     }
 
@@ -76,7 +142,7 @@ public final class DriftSentences {
     }
 
     private String address(int node) {
-        return plan.node(node).address();
+        return drift.node(node).address();
     }
 
     private String single(CutDrift cut, PartDrift part, Signal signal) {

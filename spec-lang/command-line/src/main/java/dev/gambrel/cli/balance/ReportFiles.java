@@ -2,16 +2,14 @@ package dev.gambrel.cli.balance;
 
 import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.cli.file.AskedFile;
+import dev.gambrel.cli.file.PictureFile;
 import dev.gambrel.cli.terminal.Cautions;
 import dev.gambrel.cli.terminal.ExitStatus;
-import dev.gambrel.cli.terminal.FindingsPrinter;
 import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.WrongUsage;
-import dev.gambrel.diagnostic.Result;
 import dev.gambrel.reports.page.CuttingTestPage;
 import dev.gambrel.reports.picture.CutTreePicture;
 import dev.gambrel.reports.picture.GramsPicture;
-import dev.gambrel.reports.png.PngImage;
 import dev.gambrel.reports.svg.Picture;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -25,9 +23,6 @@ record ReportFiles(List<AskedFile> pages, List<AskedPicture> pictures) {
     private static final String HTML = "--html";
     private static final String TREE = "--tree-picture";
     private static final String GRAMS = "--grams-picture";
-
-    /** Twice as fine as a screen. */
-    private static final int DOTS_PER_PIXEL = 2;
 
     private record AskedPicture(AskedFile file, String what, Function<SheetReport, Picture> draw) {}
 
@@ -65,21 +60,9 @@ record ReportFiles(List<AskedFile> pages, List<AskedPicture> pictures) {
             status = status.and(page.write(text.getBytes(StandardCharsets.UTF_8), "The page", terminal));
         }
         for (AskedPicture picture : pictures) {
-            status = status.and(write(picture, picture.draw().apply(reports.get(0)), terminal));
+            status = status.and(
+                    PictureFile.write(picture.file(), picture.draw().apply(reports.get(0)), picture.what(), terminal));
         }
         return status;
-    }
-
-    private static ExitStatus write(AskedPicture asked, Picture picture, Terminal terminal) {
-        AskedFile file = asked.file();
-        if (!file.endsWith(".png")) {
-            return file.write(picture.svg().getBytes(StandardCharsets.UTF_8), asked.what(), terminal);
-        }
-        System.setProperty("java.awt.headless", "true");
-        Result<PngImage> image = PngImage.of(picture, DOTS_PER_PIXEL * (int) picture.width(), file.name());
-        FindingsPrinter.print(image.diagnostics(), terminal.err(), terminal.colour(), false);
-        return image.value()
-                .map(png -> file.write(png.bytes(), asked.what(), terminal))
-                .orElse(ExitStatus.COULD_NOT);
     }
 }

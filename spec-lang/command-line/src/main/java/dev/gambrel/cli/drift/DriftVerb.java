@@ -15,11 +15,13 @@ import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.Verb;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.drift.Baseline;
 import dev.gambrel.yields.drift.Drift;
 import dev.gambrel.yields.working.Working;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -49,6 +51,7 @@ public final class DriftVerb implements Verb {
         spec.addOption(FirstArgument.option());
         WorkArgument.options().forEach(spec::addOption);
         spec.addOption(FormArgument.TEXT_OR_JSON.option());
+        DriftFiles.options().forEach(spec::addOption);
         spec.addPositional(FileArgument.one("The specification (.cuts), or a tree (.json)."));
         return spec;
     }
@@ -59,6 +62,10 @@ public final class DriftVerb implements Verb {
         Working working = WorkArgument.working(parsed);
         Baseline baseline = FirstArgument.baseline(parsed);
         SheetsArgument.Files files = SheetsArgument.files(parsed);
+        DriftFiles asked = DriftFiles.of(
+                parsed,
+                Stream.concat(Stream.of(FileArgument.file(parsed)), files.names().stream())
+                        .toList());
         Result<SpecFileReader.Read> spec = SpecFileReader.read(FileArgument.file(parsed));
         List<Diagnostic> findings = new ArrayList<>(spec.diagnostics());
         List<SheetReport> reports = new ArrayList<>();
@@ -69,9 +76,14 @@ public final class DriftVerb implements Verb {
             return nothing(sheets, findings, terminal);
         }
         Drift drift = Drift.of(sheets.tests(), baseline);
-        terminal.out().print(asJson ? DriftJson.write(drift) : DriftText.of(sheets, drift, baseline) + Cautions.TEXT);
+        List<String> about = sheets.about(baseline);
+        String title = "What moved: "
+                + Visible.text(spec.orElseThrow().tree().specification().title());
+        ExitStatus written = asked.write(title, about, drift, terminal);
+        terminal.out().print(asJson ? DriftJson.write(drift) : DriftText.of(about, drift) + Cautions.TEXT);
         boolean isQuiet = sheets.leftOut().isEmpty() && drift.isQuiet();
-        return isQuiet ? ExitStatus.of(findings) : ExitStatus.of(findings).and(ExitStatus.FINDINGS);
+        ExitStatus found = ExitStatus.of(findings).and(written);
+        return isQuiet ? found : found.and(ExitStatus.FINDINGS);
     }
 
     private static ExitStatus nothing(ChartedSheets sheets, List<Diagnostic> findings, Terminal terminal) {

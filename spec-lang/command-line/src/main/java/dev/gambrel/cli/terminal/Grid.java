@@ -21,6 +21,15 @@ public final class Grid {
     }
 
     /**
+     * Whether there is no row yet.
+     *
+     * @return true before the first
+     */
+    public boolean isEmpty() {
+        return rows.isEmpty();
+    }
+
+    /**
      * The table.
      *
      * @return its rows, each ended by a line feed
