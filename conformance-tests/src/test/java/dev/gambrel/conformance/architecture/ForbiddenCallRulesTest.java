@@ -141,13 +141,13 @@ class ForbiddenCallRulesTest {
             .dependOnClassesThat()
             .haveNameMatching("java\\.io\\.(File.*|RandomAccessFile)|java\\.nio\\.channels\\..*");
 
-    /** Of javax, XML may be written, into memory; it is never read. */
+    /** Of javax, XML and images may be written, into memory; they are never read. */
     @ArchTest
     static final ArchRule nobody_speaks_to_the_network_or_another_program = noClasses()
             .should()
             .dependOnClassesThat()
             .haveNameMatching("java\\.net\\..*|java\\.lang\\.Process.*|java\\.sql\\..*"
-                    + "|javax\\.(?!xml\\.stream\\.(XMLStreamWriter|XMLOutputFactory|XMLStreamException)$).*");
+                    + "|javax\\.(?!xml\\.stream\\.(XMLStreamWriter|XMLOutputFactory|XMLStreamException)$|imageio\\.(ImageIO|stream\\.(MemoryCacheImageOutputStream|ImageOutputStream))$).*");
 
     @ArchTest
     static final ArchRule nothing_is_found_by_its_name_at_run_time = noClasses()

@@ -55,6 +55,9 @@ class LibraryRulesTest {
     static final ArchRule the_graphics_of_the_machine_are_known_in_one_place = only("java.awt..", IMAGES);
 
     @ArchTest
+    static final ArchRule images_are_written_in_one_place = only("javax.imageio..", IMAGES);
+
+    @ArchTest
     static final ArchRule nothing_else_comes_in = classes()
             .should()
             .onlyDependOnClassesThat(resideInAnyPackage(

@@ -5,6 +5,7 @@ import dev.gambrel.reports.markup.Markup;
 import dev.gambrel.reports.picture.CutTreePicture;
 import dev.gambrel.reports.picture.GramsPicture;
 import dev.gambrel.reports.svg.Picture;
+import dev.gambrel.yields.cuttingtest.CuttingTest;
 import dev.gambrel.yields.cuttingtest.Verdict;
 import dev.gambrel.yields.cuttingtest.wording.FaultText;
 import dev.gambrel.yields.cuttingtest.wording.VerdictText;
@@ -42,8 +43,11 @@ public final class CuttingTestPage {
 
     private void sheet(SheetReport report) {
         out.open("section");
+        out.element("h1", "Cutting test " + report.sheet().name());
+        verdict(report.test(), report.faults().verdict());
         new SheetHead(out).write(report.sheet());
-        verdict(report);
+        amiss(FaultText.amiss(report.test(), report.faults()));
+        offered(FaultText.offered(report.test(), report.faults()));
         tree(report);
         out.element("h2", "Where the grams went");
         spread(report);
@@ -52,13 +56,11 @@ public final class CuttingTestPage {
         out.close();
     }
 
-    private void verdict(SheetReport report) {
-        Verdict verdict = report.faults().verdict();
+    /** It stands before whatever a stranger wrote, so that nothing pushes it away. */
+    private void verdict(CuttingTest test, Verdict verdict) {
         out.open("p", "class", verdict == Verdict.BALANCES ? "verdict" : "verdict wrong");
         out.element("strong", VerdictText.words(verdict) + ".").text(" Why: ");
-        out.text(VerdictText.evidence(report.test(), verdict)).close();
-        amiss(FaultText.amiss(report.test(), report.faults()));
-        offered(FaultText.offered(report.test(), report.faults()));
+        out.text(VerdictText.evidence(test, verdict)).close();
     }
 
     private void amiss(List<String> lines) {

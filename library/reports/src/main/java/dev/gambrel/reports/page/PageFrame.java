@@ -17,9 +17,10 @@ final class PageFrame {
             table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
             thead { display: table-header-group; } tr, figure, .verdict { break-inside: avoid; }
             .picture td, .picture th { padding: 0; font-weight: normal; } figure { margin: 0; }
-            .figures { font-size: 9pt; } .figures th, .figures td { border-bottom: 0.2mm solid #b4b4b4; padding: 0.4mm 1.5mm; }
+            .figures { font-size: 9pt; } .figures th, .figures td { vertical-align: top; border-bottom: 0.2mm solid #b4b4b4; padding: 0.4mm 1.5mm; }
             .figures thead th { border-bottom: 0.3mm solid #1c1c1c; font-weight: normal; color: #555; vertical-align: bottom; }
-            .figures th { text-align: left; font-weight: normal; } .figures td, .figures thead th + th { text-align: right; }
+            .figures th { text-align: left; font-weight: normal; }
+            .figures td, .figures thead th + th { text-align: right; white-space: nowrap; overflow-wrap: normal; }
             .heading { display: grid; grid-template-columns: max-content 1fr; gap: 0 4mm; margin: 0; }
             dt { color: #555; } dd { margin: 0; }
             .verdict { border: 0.5mm solid #1c1c1c; padding: 2mm 3mm; margin: 3mm 0; }

@@ -17,7 +17,6 @@ final class SheetHead {
 
     void write(WeighSheet sheet) {
         SheetHeading heading = sheet.heading();
-        out.element("h1", "Cutting test " + sheet.name());
         Specification specification = sheet.expected().tree().specification();
         out.open("dl", "class", "heading");
         entry("Specification", specification.title() + ", revision " + specification.revision());

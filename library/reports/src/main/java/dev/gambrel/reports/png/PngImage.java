@@ -22,6 +22,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** A picture as a PNG image on white. Words are set in a font of the machine, so that two machines may draw them differently. Immutable. */
 public final class PngImage {
@@ -103,10 +104,11 @@ public final class PngImage {
         return document;
     }
 
+    /** In memory: left to itself the JDK would write a file in between. */
     private static byte[] png(BufferedImage image) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", out);
+        try (MemoryCacheImageOutputStream memory = new MemoryCacheImageOutputStream(out)) {
+            ImageIO.write(image, "png", memory);
         } catch (IOException cannotHappenInMemory) {
             throw new UncheckedIOException(cannotHappenInMemory);
         }
