@@ -4,5 +4,6 @@ module dev.gambrel.examples {
     requires dev.gambrel.blends;
     requires dev.gambrel.compiler;
     requires dev.gambrel.json;
+    requires dev.gambrel.reports;
     requires dev.gambrel.yields;
 }

@@ -15,9 +15,12 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.api.parallel.Resources;
 
@@ -233,5 +236,19 @@ class ProgramsTest {
                 aim at 200.9 g or more
                 Check the law where the packs are made and sold before you act on this: rules differ by country and change.
                 """, printed(() -> BatchOfPacks.main(new String[] {path})));
+    }
+
+    @Test
+    void a_cutting_test_becomes_a_page_and_an_image(@TempDir Path folder) throws IOException {
+        String[] args = {
+            Marram.file("hogget.cuts").toString(),
+            Path.of("weigh-sheets", "hogget-05.csv").toString(),
+            folder.toString()
+        };
+        assertEquals(
+                "The cut tree: what was expected, and what came out: 29 parts weighed\n",
+                printed(() -> CuttingTestReport.main(args)));
+        assertTrue(Files.readString(folder.resolve("report.html")).contains("The sheet does not balance."));
+        assertEquals(1360, ImageIO.read(folder.resolve("tree.png").toFile()).getWidth());
     }
 }

@@ -52,6 +52,8 @@ public final class CuttingTestPage {
         out.element("h2", "Where the grams went");
         spread(report);
         figure(GramsPicture.of(report));
+        out.element(
+                "p", "Whole grams, by the largest remainder, so that they add up as they are shown.", "class", "note");
         new SheetTables(out, report).write();
         out.close();
     }
