@@ -118,8 +118,7 @@ public final class Origins {
         Place.InText place = located.report().at(located.line().span());
         int length = place.text().slice(place.span()).stripTrailing().length();
         return new Place.InText(
-                place.text(),
-                new Span(place.span().start(), place.span().start() + length));
+                place.text(), new Span(place.span().start(), place.span().start() + length));
     }
 
     private List<Origin> topOrigins(Located located, Aspect aspect) {
