@@ -4,6 +4,7 @@ import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.batches.sheets.SheetsTaken;
 import dev.gambrel.batches.sheets.WeighSheet;
 import dev.gambrel.compiler.SpecCompiler;
+import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.yields.testedcuts.FoundShare;
@@ -20,12 +21,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** The shares that a house's cutting tests found to differ from what its specification states. */
+/** What a house's cutting tests say of the carcass, beside what its specification states. */
 public final class HousesOwnShares {
     private HousesOwnShares() {}
 
     /**
-     * Prints which sheets are left out, and every share that moved beyond chance.
+     * Prints which sheets are left out, and the share of each part of the carcass.
      *
      * @param args the specification, then its weigh sheets
      * @throws IOException if a sheet cannot be read
@@ -43,20 +44,26 @@ public final class HousesOwnShares {
         SheetsTaken taken = SheetsTaken.of(sheets, false);
         taken.findings().forEach(finding -> System.out.println(finding.message()));
         for (TestedCut cut : TestedCuts.of(tree, taken.tests()).cuts()) {
-            if (cut instanceof TestedCut.Found found) {
-                FoundShares.of(found, Mean.SUMS, new Prior.None()).shares().stream()
-                        .filter(FoundShare::hasMoved)
-                        .forEach(HousesOwnShares::print);
+            if (cut instanceof TestedCut.Found found && found.path().equals(TreePath.ROOT)) {
+                FoundShares.of(found, Mean.SUMS, new Prior.None()).shares().forEach(HousesOwnShares::print);
             }
         }
     }
 
     private static void print(FoundShare share) {
+        String range = share.straying() instanceof FoundShare.Told told
+                ? String.format(
+                        Locale.ROOT,
+                        "%.2f to %.2f %%",
+                        100 * told.mean95().low(),
+                        100 * told.mean95().high())
+                : "not told by one test";
         System.out.printf(
                 Locale.ROOT,
-                "%s: %.2f %% stated, %.2f %% found%n",
-                share.part().path(),
+                "%s: %.1f %% stated, %.2f %% found, true mean %s%n",
+                share.part().name(),
                 100 * share.part().stated().mean(),
-                100 * share.share());
+                100 * share.share(),
+                range);
     }
 }

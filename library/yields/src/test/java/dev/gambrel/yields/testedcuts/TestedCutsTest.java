@@ -129,7 +129,7 @@ class TestedCutsTest {
     void ofOneTestNeitherSpreadNorDoubtIsTold() {
         FoundShares one = FoundShares.of(found(MONDAY), Mean.SUMS, new Prior.None());
         assertTrue(one.shares().stream().allMatch(share -> share.straying() instanceof FoundShare.NotTold));
-        assertFalse(one.shares().get(0).hasMoved());
+        assertEquals(List.of(), one.moved());
     }
 
     /** Shares of chump 1.450 / 6.950 and 1.390 / 6.950, t with 1 degree of freedom 12.7062 (Student 1908; any table of t). */
@@ -210,6 +210,42 @@ class TestedCutsTest {
         FoundShare.Told chump =
                 assertInstanceOf(FoundShare.Told.class, drawn.shares().get(0).straying());
         assertEquals(0.01, chump.betweenCarcasses(), 1e-12);
+    }
+
+    @Test
+    void aStatedShareOutsideTheRangeOfTheMeanHasMovedUnlessItCountsItself() {
+        TestedCut.Found cut = found(
+                test("monday", leg(1.700, 1.900, 3.350)),
+                test("tuesday", leg(1.705, 1.895, 3.350)),
+                test("wednesday", leg(1.695, 1.905, 3.350)));
+        FoundShares shares = FoundShares.of(cut, Mean.SUMS, new Prior.None());
+        assertEquals(
+                List.of("chump", "topside"),
+                shares.moved().stream()
+                        .map(share -> share.part().name())
+                        .filter(name -> !name.equals("shank"))
+                        .toList());
+        FoundShares drawn = FoundShares.of(cut, Mean.SUMS, new Prior.Stated(new TableWorth(4)));
+        assertEquals(List.of(), drawn.moved());
+    }
+
+    /** The carcasses differ by less than the display can show: 2 g in 7 kg, a scale in steps of 50 g. */
+    @Test
+    void whereTheScaleIsTooCoarseHowCarcassesStrayIsNotTold() {
+        TestedCut.Found cut = found(coarse("monday", 1.400), coarse("tuesday", 1.402), coarse("wednesday", 1.398));
+        for (FoundShare share : FoundShares.of(cut, Mean.SUMS, new Prior.None()).shares()) {
+            assertTrue(assertInstanceOf(FoundShare.Told.class, share.straying()).isDrowned(), share.toString());
+        }
+    }
+
+    private static NamedTest coarse(String name, double chump) {
+        Scale scale = Scale.ofDivision("rail", 0.050);
+        return test(
+                name,
+                leg(chump, 2.050, 3.450).stream()
+                        .map(part -> new PartReading(
+                                part.part(), part.state(), List.of(new Weighing(scale, part.kilograms(), 1))))
+                        .toList());
     }
 
     @Test

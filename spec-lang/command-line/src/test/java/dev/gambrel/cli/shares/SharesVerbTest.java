@@ -183,11 +183,32 @@ class SharesVerbTest {
     }
 
     @Test
+    void whileASheetCannotBeReadNothingIsWritten() throws IOException {
+        List<String> sheets = new ArrayList<>(days());
+        sheets.add(Run.write(folder, "torn.csv", HEAD.formatted(6) + "lag,pair,7.100,0,kg\n"));
+        Run run = shares(hogget(), sheets, "--apply");
+        assertEquals(ExitStatus.FINDINGS, run.status());
+        assertTrue(run.err().contains("Nothing was written"), run.err());
+        assertEquals(Run.HOGGET, written());
+    }
+
+    @Test
+    void sheetsOfOneNameInTwoFoldersAreToldApart() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("other"));
+        List<String> sheets = List.of(
+                sheet(1, "7.100", "14.900"),
+                Run.write(other, "day-1.csv", Files.readString(Path.of(sheet(2, "7.200", "14.800")))));
+        String first = shares(hogget(), sheets).out().lines().findFirst().orElseThrow();
+        assertTrue(first.contains("other"), first);
+    }
+
+    @Test
     void whatTheLegLeavesOfAWeighedCarcassIsTheRest() {
         String legs = Run.write(folder, "legs.csv", HEAD.formatted(5) + "leg,pair,7.100,0,kg\n");
         Run run = shares(hogget(), List.of(legs));
         assertEquals(ExitStatus.FINE, run.status(), run.err());
         assertTrue(run.out().contains("carcass, 1 test"), run.out());
+        assertTrue(run.err().contains("G2305 (sheet-not-checked) in legs.csv"), run.err());
     }
 
     @Test
