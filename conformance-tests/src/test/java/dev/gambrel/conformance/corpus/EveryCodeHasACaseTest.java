@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.compiler.code.MeaningCode;
+import dev.gambrel.compiler.code.RestateCode;
 import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
@@ -66,8 +68,10 @@ class EveryCodeHasACaseTest {
                 || code instanceof PackCode
                 || code instanceof ConformanceCode
                 || code instanceof ReferenceCode
-                || code instanceof SheetCode
-                || code instanceof ImageCode;
+                || code instanceof ImageCode
+                || code instanceof RestateCode
+                || code instanceof SharesCode
+                || code instanceof SheetCode;
     }
 
     private static Stream<List<Diagnostic>> cases(Path temporary) {

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
 import dev.gambrel.cli.explain.Codes;
 import dev.gambrel.compiler.Compilation;
 import dev.gambrel.compiler.SpecCompiler;
+import dev.gambrel.compiler.code.RestateCode;
 import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
@@ -58,8 +60,10 @@ class ExplainPagesTest {
                 || code instanceof PackCode
                 || code instanceof ConformanceCode
                 || code instanceof ReferenceCode
-                || code instanceof SheetCode
-                || code instanceof ImageCode;
+                || code instanceof ImageCode
+                || code instanceof RestateCode
+                || code instanceof SharesCode
+                || code instanceof SheetCode;
     }
 
     @ParameterizedTest

@@ -15,7 +15,12 @@ public enum SharesCode implements Code {
     COUNTED_TWICE(
             "G2304",
             "tests-count-twice",
-            "What is stated of {cut} rests on these tests already: as a prior it would count them twice.");
+            "What is stated of {cut} rests on these tests already: as a prior it would count them twice."),
+    /** A sheet that nothing holds against anything. */
+    NOT_CHECKED(
+            "G2305",
+            "sheet-not-checked",
+            "Nothing on the sheet checks its weights: right or wrong, they are taken as they are.");
 
     private final Kind kind;
 

@@ -17,7 +17,7 @@ import java.util.Locale;
  * which of its weights is wrong; so is one that was handed in twice.
  *
  * @param sheets those that are taken, in order
- * @param findings what was left out, and why
+ * @param findings what was left out, and why; what nothing checks
  */
 public record SheetsTaken(List<WeighSheet> sheets, List<Diagnostic> findings) {
     /** Copies the lists. */
@@ -54,6 +54,10 @@ public record SheetsTaken(List<WeighSheet> sheets, List<Diagnostic> findings) {
                 findings.add(leftOut(report, place));
             } else {
                 sheets.add(sheet);
+                if (report.faults().verdict() == Verdict.NOT_CHECKED) {
+                    findings.add(Diagnostic.of(SharesCode.NOT_CHECKED, place)
+                            .help("Weigh a cut as well as all its parts, so that they are held against each other."));
+                }
             }
         }
         return new SheetsTaken(sheets, findings);

@@ -28,12 +28,8 @@ public record FoundShare(TestedPart part, double share, Straying straying) {
     public record Told(double betweenCarcasses, double ofMean, Interval mean95, Interval next95, boolean isDrowned)
             implements Straying {}
 
-    /**
-     * Whether what is stated lies outside the range of the mean. Of 20 parts that did not move one does so by chance.
-     *
-     * @return false where no range or no share is stated
-     */
-    public boolean hasMoved() {
+    /** Whether what is stated lies outside the range of the mean. */
+    boolean isStatedOutside() {
         double stated = part.stated().mean();
         return part.isStated()
                 && straying instanceof Told told

@@ -57,6 +57,17 @@ public record FoundShares(TestedCut.Found cut, Mean by, double ownWeight, List<F
     }
 
     /**
+     * Parts whose stated share lies outside the range of the mean. Of 20 that did not move one does so by chance.
+     *
+     * @return in order; none where what is stated counts too, since then it is no longer held against the tests alone
+     */
+    public List<FoundShare> moved() {
+        return ownWeight < 1
+                ? List.of()
+                : shares.stream().filter(FoundShare::isStatedOutside).toList();
+    }
+
+    /**
      * Shares to state: those found, and the kept losses as they are.
      *
      * @param places decimals of a per cent, from 0 to 6

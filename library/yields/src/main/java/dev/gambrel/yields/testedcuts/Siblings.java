@@ -28,7 +28,7 @@ final class Siblings {
         double factor = factor(covariance, withCut);
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                covariance[i][j] -= i == j ? 0 : factor * withCut[i] * withCut[j];
+                covariance[i][j] -= i == j ? 0 : factor * (withCut[i] * withCut[j]);
             }
         }
         return JointEstimate.of(means, covariance);

@@ -91,7 +91,7 @@ public final class SharesJson {
             json.writeStartObject();
             part(share.part());
             json.writeNumberField("found", PERCENT * share.share());
-            straying(share);
+            straying(share, shares.moved().contains(share));
             json.writeEndObject();
         }
         for (TestedPart loss : shares.cut().kept()) {
@@ -122,14 +122,14 @@ public final class SharesJson {
         }
     }
 
-    private void straying(FoundShare share) throws IOException {
+    private void straying(FoundShare share, boolean isMoved) throws IOException {
         if (share.straying() instanceof FoundShare.Told told) {
             json.writeNumberField("deviationBetweenCarcasses", PERCENT * told.betweenCarcasses());
             json.writeNumberField("deviationOfMean", PERCENT * told.ofMean());
             range("mean95", told.mean95());
             range("next95", told.next95());
             json.writeBooleanField("drownedByWeighing", told.isDrowned());
-            json.writeBooleanField("moved", share.hasMoved());
+            json.writeBooleanField("moved", isMoved);
         }
     }
 

@@ -68,6 +68,13 @@ record PatchFiles(String patch, boolean isApplied) {
         return patch.isEmpty();
     }
 
+    /** With an error among the findings the figures are not those that were asked for. */
+    void refuse(Terminal terminal) {
+        if (isApplied || !patch.isEmpty()) {
+            terminal.err().println("Nothing was written, because of the errors above.");
+        }
+    }
+
     ExitStatus write(String spec, List<RestatedText> texts, Terminal terminal) {
         if (texts.isEmpty()) {
             return ExitStatus.FINE;

@@ -27,9 +27,9 @@ final class SharesText {
     private static final String NOTHING = "-";
     private static final String NOTES = """
             stated: what the specification says. found: what the sheets give. All are in per cent of the weight that enters the cut.
-            between carcasses: one standard deviation of single carcasses; two of three lie within it. Over many carcasses it averages out.
-            of the mean: how far the found figure itself may be off, one standard deviation. More tests lessen it; more carcasses do not.
-            95 % of the mean: where the house's true figure lies, 19 times in 20. 95 % of the next: where the next carcass will lie, 19 times in 20.
+            ± carcasses: one standard deviation between carcasses; two of three lie within it. Over many carcasses it averages out.
+            ± mean: how far the found figure itself may be off, one standard deviation. More tests lessen it; more carcasses do not.
+            mean 95 %: where the house's true figure lies, 19 times in 20. next 95 %: where the next carcass lies, 19 times in 20.
             moved: the stated figure lies outside the range of the mean. Of 20 figures that are right one looks moved by chance.
             scale: the error of the scale explains all that was seen, so how far carcasses stray is not told.
             not weighed: nobody weighed this loss. It keeps what is stated, and the other parts share what it leaves as they were weighed:
@@ -74,17 +74,8 @@ final class SharesText {
 
     private void cut(FoundShares shares) {
         line(Visible.text(name(shares.cut().path()) + ", " + tests(shares.number()) + drawn(shares)));
-        Rows rows = new Rows()
-                .row(
-                        "",
-                        "stated %",
-                        "found %",
-                        "between carcasses",
-                        "of the mean",
-                        "95 % of the mean",
-                        "95 % of the next",
-                        "");
-        shares.shares().forEach(share -> rows.row(cells(share)));
+        Rows rows = new Rows().row("", "stated %", "found %", "± carcasses", "± mean", "mean 95 %", "next 95 %", "");
+        shares.shares().forEach(share -> rows.row(cells(share, shares.moved().contains(share))));
         shares.cut().kept().forEach(loss -> rows.row(kept(loss)));
         out.append(rows.text());
         if (shares.shares().get(0).straying() instanceof FoundShare.NotTold) {
@@ -117,7 +108,7 @@ final class SharesText {
         return cut.equals(TreePath.ROOT) ? "carcass" : cut.toString();
     }
 
-    private static String[] cells(FoundShare share) {
+    private static String[] cells(FoundShare share, boolean isMoved) {
         String[] cells = {
             Visible.text(share.part().name()), stated(share.part()), percent(share.share()), "", "", "", "", ""
         };
@@ -126,7 +117,7 @@ final class SharesText {
             cells[4] = percent(told.ofMean());
             cells[5] = range(told.mean95());
             cells[6] = range(told.next95());
-            cells[7] = remarks(share, told);
+            cells[7] = remarks(told, isMoved);
         } else {
             for (int i = 3; i < 7; i++) {
                 cells[i] = NOTHING;
@@ -135,9 +126,9 @@ final class SharesText {
         return cells;
     }
 
-    private static String remarks(FoundShare share, FoundShare.Told told) {
+    private static String remarks(FoundShare.Told told, boolean isMoved) {
         List<String> remarks = new ArrayList<>();
-        if (share.hasMoved()) {
+        if (isMoved) {
             remarks.add("moved");
         }
         if (told.isDrowned()) {

@@ -24,7 +24,6 @@ import dev.gambrel.diagnostic.Result;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.yields.working.Working;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,7 +102,11 @@ public final class SharesVerb implements Verb {
                                 : SharesText.of(report.get())
                                         + ProposedText.of(report.get(), proposed, files.isPrinted())
                                         + Cautions.TEXT);
-        return ExitStatus.of(findings).and(files.write(file, proposed.texts(), terminal));
+        if (Result.hasError(findings)) {
+            files.refuse(terminal);
+            return ExitStatus.of(findings);
+        }
+        return files.write(file, proposed.texts(), terminal);
     }
 
     private static Optional<SharesReport> report(
@@ -111,7 +114,8 @@ public final class SharesVerb implements Verb {
         Working working = WorkArgument.working(parsed);
         List<SheetReport> sheets = new ArrayList<>();
         for (String file : files) {
-            Result<WeighSheet> sheet = sheet(file, text -> WeighSheet.read(text.text(), tree, working));
+            Result<WeighSheet> sheet =
+                    sheet(file, called(file, files), text -> WeighSheet.read(text.text(), tree, working));
             findings.addAll(sheet.diagnostics());
             sheet.value().map(SheetReport::of).ifPresent(sheets::add);
         }
@@ -128,9 +132,19 @@ public final class SharesVerb implements Verb {
         return Optional.of(report);
     }
 
-    private static Result<WeighSheet> sheet(String file, Function<Found.Text, Result<WeighSheet>> reading) {
-        Path path = FileArgument.path(file);
-        Found found = FolderSources.read(path, String.valueOf(path.getFileName()), Limits.DEFAULT);
+    /** By the name of its file; sheets of one name in several folders by what was written. */
+    private static String called(String file, List<String> files) {
+        String name = String.valueOf(FileArgument.path(file).getFileName());
+        long alike = files.stream()
+                .filter(other ->
+                        String.valueOf(FileArgument.path(other).getFileName()).equals(name))
+                .count();
+        return alike > 1 ? file : name;
+    }
+
+    private static Result<WeighSheet> sheet(
+            String file, String name, Function<Found.Text, Result<WeighSheet>> reading) {
+        Found found = FolderSources.read(FileArgument.path(file), name, Limits.DEFAULT);
         return found instanceof Found.Text text
                 ? reading.apply(text)
                 : Result.failed(List.of(((Found.Refused) found).finding(file, Limits.DEFAULT)));
