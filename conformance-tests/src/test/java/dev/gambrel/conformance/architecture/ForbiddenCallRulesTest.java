@@ -146,8 +146,9 @@ class ForbiddenCallRulesTest {
     static final ArchRule nobody_speaks_to_the_network_or_another_program = noClasses()
             .should()
             .dependOnClassesThat()
-            .haveNameMatching("java\\.net\\..*|java\\.lang\\.Process.*|java\\.sql\\..*"
-                    + "|javax\\.(?!xml\\.stream\\.(XMLStreamWriter|XMLOutputFactory|XMLStreamException)$|imageio\\.(ImageIO|stream\\.(MemoryCacheImageOutputStream|ImageOutputStream))$).*");
+            .haveNameMatching(
+                    "java\\.net\\..*|java\\.lang\\.Process.*|java\\.sql\\..*"
+                            + "|javax\\.(?!xml\\.stream\\.(XMLStreamWriter|XMLOutputFactory|XMLStreamException)$|imageio\\.(ImageIO|stream\\.(MemoryCacheImageOutputStream|ImageOutputStream))$).*");
 
     @ArchTest
     static final ArchRule nothing_is_found_by_its_name_at_run_time = noClasses()
