@@ -5,9 +5,13 @@ import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.batches.sheets.WeighSheet;
 import dev.gambrel.compiler.SpecCompiler;
 import dev.gambrel.reports.page.CuttingTestPage;
+import dev.gambrel.reports.page.DriftPage;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.tree.CutTree;
 import dev.gambrel.yields.cuttingtest.Scale;
+import dev.gambrel.yields.drift.Baseline;
+import dev.gambrel.yields.drift.Drift;
+import dev.gambrel.yields.drift.LabelledTest;
 import dev.gambrel.yields.working.Working;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -126,6 +130,24 @@ final class Pages {
         try {
             return Files.writeString(
                     folder.resolve(name + ".html"), CuttingTestPage.of(reports, List.of("Take care with knives.")));
+        } catch (IOException full) {
+            throw new UncheckedIOException(full);
+        }
+    }
+
+    /** What moved from sheet to sheet, those with a mistake not left out. */
+    static Path drift(Path folder) {
+        List<LabelledTest> tests = allOfMarram().stream()
+                .map(report -> new LabelledTest(
+                        report.sheet().name(),
+                        report.sheet().heading().cutter(),
+                        report.sheet().heading().lot(),
+                        report.test()))
+                .toList();
+        String page = DriftPage.of(
+                "Drift", List.of("Twelve tests."), Drift.of(tests, new Baseline.AllTests()), List.of("Take care."));
+        try {
+            return Files.writeString(folder.resolve("drift.html"), page);
         } catch (IOException full) {
             throw new UncheckedIOException(full);
         }

@@ -54,7 +54,24 @@ class PagesInABrowserTest {
     @ParameterizedTest
     @ValueSource(strings = {"01", "05", "09", "hostile", "large"})
     void words_are_to_be_read_and_nothing_runs_or_is_fetched(String which) {
-        Path page = Pages.write(folder, which, reports(which));
+        isWell(Pages.write(folder, which, reports(which)));
+    }
+
+    /** All twelve sheets, so that those with a mistake stand out and press the limits of the others together. */
+    @Test
+    void charts_are_to_be_read_too() throws IOException {
+        Path page = Pages.drift(folder);
+        isWell(page);
+        browser.open(page, SCREEN);
+        assertTrue((Long) browser.look("return document.querySelectorAll('svg').length") > 3, "charts");
+        try (Printed printed = Printed.of(browser.print())) {
+            assertEquals(List.of(), printed.pagesNotA4());
+            assertEquals(List.of(), printed.emptyPages());
+            assertEquals(List.of(), printed.pagesWrittenOverTheirMargin());
+        }
+    }
+
+    private void isWell(Path page) {
         for (int width : new int[] {SCREEN, A4}) {
             browser.open(page, width);
             assertEquals(List.of(), browser.list(Looks.OVERLAPS), "words on one another");
@@ -66,7 +83,7 @@ class PagesInABrowserTest {
             assertEquals(List.of(), browser.complaints());
             List<String> requests = browser.requests();
             assertEquals(1, requests.size(), requests.toString());
-            assertTrue(requests.get(0).contains(which + ".html"), requests.toString());
+            assertTrue(requests.get(0).contains(page.getFileName().toString()), requests.toString());
         }
     }
 
