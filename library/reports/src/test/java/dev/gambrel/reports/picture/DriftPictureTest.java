@@ -51,9 +51,16 @@ class DriftPictureTest {
     void a_test_beyond_a_limit_is_told_in_a_sentence() {
         Picture picture = drawn(33.0, 34.8, 31.2);
         assertEquals(
-                "Test 2, lot 2 is at 34.80, above the limit of 34.50. Chance hardly makes that; look for what changed."
-                        + " Test 3, lot 3 is at 31.20, below the limit of 31.50. Chance hardly makes that; look for what changed.",
+                "Test 2, lot 2 is at 34.80, above the limit of 34.50. Look for what changed."
+                        + " Test 3, lot 3 is at 31.20, below the limit of 31.50. Look for what changed.",
                 picture.description());
+    }
+
+    @Test
+    void a_figure_is_told_as_finely_as_tells_it_from_its_limit() {
+        assertEquals(
+                "Test 1, lot 1 is at 34.503, above the limit of 34.500. Look for what changed.",
+                drawn(34.503).description());
     }
 
     @Test
@@ -71,15 +78,15 @@ class DriftPictureTest {
                 9.2, List.of(1.0, 12.5), List.of(new Signal.OutOfShape(1, 12.5, 9.2, List.of(femur))));
         assertEquals(
                 "Test 2, lot 2 is at 12.5, above the limit of 9.2, most by femur against topside, flat (z +3.2)."
-                        + " Chance hardly makes that; look for what changed.",
+                        + " Look for what changed.",
                 DriftPicture.of("Leg as a whole", labels(2), chart).description());
     }
 
     @Test
     void a_figure_that_lasts_too_high_says_since_when() {
         assertEquals(
-                "Test 5, lot 5: since Test 3, lot 3 the tests are 2.60 above the aim together, and 2.50 is the limit."
-                        + " Chance hardly makes that; look for what changed.",
+                "Test 5, lot 5: since Test 3, lot 3 the tests together are above the aim by 2.60, above the limit of 2.50."
+                        + " Look for what changed.",
                 SignalText.of(new Signal.Risen(4, 2, 2.6, 2.5), labels(5), UNIT));
     }
 
