@@ -27,7 +27,7 @@ import dev.gambrel.yields.testedcuts.Prior;
 import dev.gambrel.yields.testedcuts.TestedPart;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -40,11 +40,11 @@ final class Proposals {
     private final SharesReport report;
     private final Compilation compilation;
     private final Origins origins;
-    private final OptionalInt places;
+    private final IntUnaryOperator places;
     private final TestSource sources;
     private final List<Diagnostic> findings = new ArrayList<>();
 
-    private Proposals(SharesReport report, Compilation compilation, OptionalInt places) {
+    private Proposals(SharesReport report, Compilation compilation, IntUnaryOperator places) {
         this.report = report;
         this.compilation = compilation;
         this.origins = compilation.origins();
@@ -52,7 +52,7 @@ final class Proposals {
         this.sources = new TestSource(compilation.tree(), report.mean(), report.prior());
     }
 
-    static Result<Proposed> of(SharesReport report, Compilation compilation, Sources files, OptionalInt places) {
+    static Result<Proposed> of(SharesReport report, Compilation compilation, Sources files, IntUnaryOperator places) {
         Proposals proposals = new Proposals(report, compilation, places);
         List<RestatedCut> cuts = report.found().stream().flatMap(proposals::cut).toList();
         Result<Restatement> restated = ShareRestater.restate(compilation, files, Limits.DEFAULT, cuts);
@@ -98,7 +98,7 @@ final class Proposals {
     }
 
     private List<RestatedShare> lines(FoundShares shares) {
-        Proposal proposal = shares.proposal(places.orElseGet(() -> placesOf(shares)));
+        Proposal proposal = shares.proposal(places.applyAsInt(placesOf(shares)));
         List<RestatedShare> lines = new ArrayList<>();
         for (int i = 0; i < shares.shares().size(); i++) {
             FoundShare found = shares.shares().get(i);

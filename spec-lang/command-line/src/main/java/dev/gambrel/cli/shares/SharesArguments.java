@@ -7,7 +7,7 @@ import dev.gambrel.yields.testedcuts.Prior;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalInt;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.OptionSpec;
@@ -30,7 +30,7 @@ final class SharesArguments {
                         .description(
                                 "sums: part over cut, all tests together, every kilogram counts once (if not said); shares:"
                                         + " every carcass counts once; ratios: as shares, by the ratios between parts, so that"
-                                        + " ranges stay between 0 and 100 %.")
+                                        + " ranges stay inside the whole.")
                         .build(),
                 option(PRIOR, "TESTS")
                         .description(
@@ -78,15 +78,17 @@ final class SharesArguments {
         return new Prior.Stated(new TableWorth(tests));
     }
 
-    static OptionalInt places(ParseResult parsed) {
+    /** From the places that a cut is written with to those that are asked for. */
+    static IntUnaryOperator places(ParseResult parsed) {
         if (!parsed.hasMatchedOption(DECIMALS)) {
-            return OptionalInt.empty();
+            return IntUnaryOperator.identity();
         }
         String word = parsed.matchedOptionValue(DECIMALS, "");
         if (!PLACES.matcher(word).matches()) {
             throw new WrongUsage("“" + word + "” is not a number of places from 0 to 6.");
         }
-        return OptionalInt.of(Integer.parseInt(word));
+        int asked = Integer.parseInt(word);
+        return written -> asked;
     }
 
     static boolean evenUnbalanced(ParseResult parsed) {
