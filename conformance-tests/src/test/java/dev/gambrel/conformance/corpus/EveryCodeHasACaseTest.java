@@ -16,7 +16,7 @@ import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
-import dev.gambrel.json.JsonCode;
+import dev.gambrel.json.located.JsonCode;
 import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.reports.png.ImageCode;
 import dev.gambrel.yields.YieldCode;

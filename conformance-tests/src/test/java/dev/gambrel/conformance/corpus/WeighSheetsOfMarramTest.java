@@ -31,7 +31,8 @@ class WeighSheetsOfMarramTest {
         List<String> args = new ArrayList<>(
                 List.of(verb, EXAMPLES.resolve("marram").resolve("hogget.cuts").toString(), "--sheet"));
         Stream.of(sheets)
-                .map(sheet -> EXAMPLES.resolve("weigh-sheets").resolve("hogget-" + sheet + ".csv"))
+                .map(sheet -> sheet.contains(".") ? sheet : sheet + ".csv")
+                .map(sheet -> EXAMPLES.resolve("weigh-sheets").resolve("hogget-" + sheet))
                 .forEach(sheet -> args.add(sheet.toString()));
         args.addAll(more);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -66,6 +67,14 @@ class WeighSheetsOfMarramTest {
                 printed("drift", List.of("--as", "json", "--first", "8"), ALL).out(),
                 Corpus.folder("sheets").resolve("drift.json.expected"));
         assertEquals(ExitStatus.FINDINGS, text.status());
+    }
+
+    @Test
+    void a_sheet_in_json_prints_what_the_same_sheet_in_cells_prints() {
+        Printed json = balance(List.of(), "01.json");
+        Corpus.hold(json.err() + json.out(), Corpus.folder("sheets").resolve("marram-json.txt.expected"));
+        assertEquals(balance(List.of(), "01").out().replace("hogget-01.csv", "hogget-01.json"), json.out());
+        assertEquals(ExitStatus.FINE, json.status());
     }
 
     @Test

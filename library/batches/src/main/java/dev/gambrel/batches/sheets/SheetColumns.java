@@ -8,12 +8,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** Which column of the table holds what. */
 final class SheetColumns {
     private static final String PART = "part";
     private static final List<String> NEEDED = List.of(PART, "pieces", "gross", "tare", "unit");
     private static final List<String> MORE = List.of("scale", "weighings");
+    /** All that are read, part first. */
+    static final List<String> NAMES =
+            Stream.concat(NEEDED.stream(), MORE.stream()).toList();
+
     private static final int NONE = -1;
 
     private final Map<String, Integer> columns;
@@ -35,11 +40,10 @@ final class SheetColumns {
         for (int c = 0; c < row.cells().size(); c++) {
             Cell cell = row.cell(c);
             String name = cell.written().toLowerCase(Locale.ROOT);
-            if (!NEEDED.contains(name) && !MORE.contains(name)) {
+            if (!NAMES.contains(name)) {
                 findings.accept(Diagnostic.of(SheetCode.COLUMN_NOT_READ, cell.place())
                         .with("column", cell.written())
-                        .help("Columns that are read: " + String.join(", ", NEEDED) + ", " + String.join(", ", MORE)
-                                + "."));
+                        .help("Columns that are read: " + String.join(", ", NAMES) + "."));
             } else if (columns.putIfAbsent(name, c) != null) {
                 findings.accept(Diagnostic.of(SheetCode.COLUMN_TWICE, cell.place())
                         .with("column", name)

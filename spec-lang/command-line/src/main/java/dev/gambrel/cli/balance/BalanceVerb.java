@@ -47,9 +47,10 @@ public final class BalanceVerb implements Verb {
                 .footer(
                         "",
                         "A sheet has a heading (specification, revision, date, lot, scale, cutter, carcass), then a row",
-                        "for each part: part,pieces,gross,tare,unit.",
+                        "for each part: part,pieces,gross,tare,unit. In JSON it is one object of the same words, with",
+                        "\"scales\" and \"parts\" as lists: see examples/weigh-sheets/hogget-01.json.",
                         "",
-                        "Example: gambrel balance hogget.cuts --sheet monday.csv tuesday.csv",
+                        "Example: gambrel balance hogget.cuts --sheet monday.csv tuesday.json",
                         "It ends with 1 where a sheet does not balance, or nothing checks it.");
         spec.addOption(SheetsArgument.option());
         WorkArgument.options().forEach(spec::addOption);

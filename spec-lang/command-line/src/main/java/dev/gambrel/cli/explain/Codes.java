@@ -12,7 +12,7 @@ import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
-import dev.gambrel.json.JsonCode;
+import dev.gambrel.json.located.JsonCode;
 import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.reports.png.ImageCode;
 import dev.gambrel.tree.allowance.AllowanceCode;
