@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.PriceCode;
 import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
@@ -69,6 +70,7 @@ class EveryCodeHasACaseTest {
                 || code instanceof ConformanceCode
                 || code instanceof ReferenceCode
                 || code instanceof ImageCode
+                || code instanceof PriceCode
                 || code instanceof RestateCode
                 || code instanceof SharesCode
                 || code instanceof SheetCode;

@@ -81,7 +81,7 @@ public record WeighSheet(String name, SheetHeading heading, ExpectedYields expec
             Working working,
             FirstFindings findings) {
         Place file = new Place.InFile(text.name());
-        int table = table(rows);
+        int table = SheetColumns.table(rows);
         SheetHeadingReader reader = new SheetHeadingReader(form, tree.specification(), file, findings);
         Optional<SheetHeading> heading = reader.read(rows.subList(0, table));
         if (table == rows.size()) {
@@ -104,14 +104,6 @@ public record WeighSheet(String name, SheetHeading heading, ExpectedYields expec
                     .toList();
             return heading.map(head -> new WeighSheet(text.name(), head, expected, all(head, readings)));
         }));
-    }
-
-    private static int table(List<SheetRow> rows) {
-        int at = 0;
-        while (at < rows.size() && !SheetColumns.isHere(rows.get(at))) {
-            at++;
-        }
-        return at;
     }
 
     private static List<PartReading> all(SheetHeading heading, List<PartReading> readings) {

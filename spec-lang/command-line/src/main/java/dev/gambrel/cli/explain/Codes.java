@@ -1,6 +1,7 @@
 package dev.gambrel.cli.explain;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.PriceCode;
 import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
@@ -65,6 +66,7 @@ public final class Codes {
                         ReferenceCode.values(),
                         NumberCode.values(),
                         ConformanceCode.values(),
+                        PriceCode.values(),
                         SheetCode.values(),
                         ImageCode.values(),
                         SharesCode.values())
