@@ -92,6 +92,21 @@ class ReconciliationLaws {
         assertTrue(Double.isFinite(ours.test().chiSquare()));
     }
 
+    /** All ends on a scale that does not err: each cut weighs what they say, whatever its own reading. */
+    @Property(tries = 200)
+    void allThatAnExactScaleSaysIsKept(@ForAll long seed) {
+        Sheets sheet = Sheets.drawn(seed, 100);
+        double[] variance = sheet.variance.clone();
+        Arrays.setAll(variance, v -> sheet.tree.isEnd(v) ? 0 : sheet.variance[v]);
+        Reconciliation ours = Reconciliation.of(sheet.tree, Readings.of(sheet.reading, variance));
+        for (int v = 0; v < sheet.tree.size(); v++) {
+            if (sheet.tree.isEnd(v)) {
+                assertEquals(sheet.reading[v], weight(ours, v));
+            }
+            assertEquals(0, variance(ours, v));
+        }
+    }
+
     /** C. M. Crowe's identity, 1992: what a reading is blamed for is what the sheet gains without it. */
     @Property(tries = 100)
     void withoutAReadingTheChiSquareFallsByTheSquareOfItsResidual(@ForAll long seed) {
