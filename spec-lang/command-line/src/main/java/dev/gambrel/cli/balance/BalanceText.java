@@ -140,9 +140,11 @@ final class BalanceText {
 
     private void verdict() {
         line(VerdictText.of(report.test(), report.faults().verdict()));
-        FaultText.amiss(report.test(), report.faults()).forEach(this::line);
+        FaultText.amiss(report.test(), report.faults()).stream()
+                .map(Visible::text)
+                .forEach(this::line);
         List<String> offered = FaultText.offered(report.test(), report.faults());
-        offered.forEach(this::line);
+        offered.stream().map(Visible::text).forEach(this::line);
         if (!offered.isEmpty()) {
             line(FaultText.MERELY_OFFERED);
         }
