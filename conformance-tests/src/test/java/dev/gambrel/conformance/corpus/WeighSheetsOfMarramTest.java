@@ -83,7 +83,7 @@ class WeighSheetsOfMarramTest {
 
     @Test
     void with_prices_the_difference_is_told_in_money() {
-        String prices = EXAMPLES.resolve("weigh-sheets").resolve("prices.csv").toString();
+        String prices = EXAMPLES.resolve("marram").resolve("prices.csv").toString();
         Printed text = balance(List.of("--prices", prices), "01");
         Corpus.hold(text.err() + text.out(), Corpus.folder("sheets").resolve("marram-prices.txt.expected"));
         Corpus.hold(
