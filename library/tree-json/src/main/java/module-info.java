@@ -4,4 +4,5 @@ module dev.gambrel.json {
     requires com.fasterxml.jackson.core;
 
     exports dev.gambrel.json;
+    exports dev.gambrel.json.located;
 }

@@ -5,14 +5,12 @@ import dev.gambrel.yields.reconciliation.Readings;
 import dev.gambrel.yields.reconciliation.Reconciliation;
 import dev.gambrel.yields.reconciliation.TreeBalance;
 import dev.gambrel.yields.reconciliation.error.Suspects;
-import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
@@ -21,7 +19,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A cutting test of 150 nodes with 60 readings brought into balance: weights, variances and the test of every reading; beside the same by a
- * dense least-squares solution. And 100,000 such sheets, told for one.
+ * dense least-squares solution.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -30,12 +28,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 @State(Scope.Benchmark)
 public class ReconciliationBenchmark {
-    private static final int SHEETS = 100_000;
-    private static final int DIFFERENT = 1_000;
-
     private MassTree tree;
     private double[] variance;
-    private double[][] sheets;
+    private double[] sheet;
     private Readings readings;
     private TreeBalance passes;
     private DenseReconciliation dense;
@@ -45,17 +40,16 @@ public class ReconciliationBenchmark {
     public void prepare() {
         tree = WeighedCarcass.tree();
         variance = WeighedCarcass.variances();
-        sheets = new double[DIFFERENT][];
-        Arrays.setAll(sheets, i -> WeighedCarcass.readings(tree, i));
-        readings = Readings.of(sheets[0], variance);
+        sheet = WeighedCarcass.readings(tree, 0);
+        readings = Readings.of(sheet, variance);
         passes = new TreeBalance(tree);
-        dense = new DenseReconciliation(tree, sheets[0]);
+        dense = new DenseReconciliation(tree, sheet);
     }
 
     /** One sheet in columns that are used again. */
     @Benchmark
     public double oneSheetInColumns() {
-        return solved(sheets[0]);
+        return solved();
     }
 
     /** One sheet as a value, all made anew. */
@@ -73,21 +67,10 @@ public class ReconciliationBenchmark {
     /** One sheet by QR of 60 readings and 42 unknowns. */
     @Benchmark
     public double[][] oneSheetDenseByQr() {
-        return dense.solve(sheets[0], variance);
+        return dense.solve(sheet, variance);
     }
 
-    /** Many sheets one after the other on one thread. */
-    @Benchmark
-    @OperationsPerInvocation(SHEETS)
-    public double aHundredThousandSheets() {
-        double sum = 0;
-        for (int i = 0; i < SHEETS; i++) {
-            sum += solved(sheets[i % DIFFERENT]);
-        }
-        return sum;
-    }
-
-    private double solved(double[] sheet) {
+    private double solved() {
         passes.solve(sheet, variance);
         double sum = passes.chiSquare();
         for (int v = 0; v < WeighedCarcass.READINGS; v++) {

@@ -40,7 +40,7 @@ class LayerRulesTest {
             .whereLayer("references")
             .mayOnlyBeAccessedByLayers("yields", "command line")
             .whereLayer("json")
-            .mayOnlyBeAccessedByLayers("command line")
+            .mayOnlyBeAccessedByLayers("batches", "command line")
             .whereLayer("yields")
             .mayOnlyBeAccessedByLayers("batches", "reports", "blends", "command line")
             .whereLayer("batches")

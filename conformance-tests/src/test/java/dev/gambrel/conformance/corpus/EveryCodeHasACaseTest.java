@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.PriceCode;
 import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
@@ -16,7 +17,7 @@ import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
-import dev.gambrel.json.JsonCode;
+import dev.gambrel.json.located.JsonCode;
 import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.reports.png.ImageCode;
 import dev.gambrel.yields.YieldCode;
@@ -69,6 +70,7 @@ class EveryCodeHasACaseTest {
                 || code instanceof ConformanceCode
                 || code instanceof ReferenceCode
                 || code instanceof ImageCode
+                || code instanceof PriceCode
                 || code instanceof RestateCode
                 || code instanceof SharesCode
                 || code instanceof SheetCode;

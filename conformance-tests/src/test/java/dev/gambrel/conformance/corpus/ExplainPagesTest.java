@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.batches.sheets.PriceCode;
 import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
@@ -61,6 +62,7 @@ class ExplainPagesTest {
                 || code instanceof ConformanceCode
                 || code instanceof ReferenceCode
                 || code instanceof ImageCode
+                || code instanceof PriceCode
                 || code instanceof RestateCode
                 || code instanceof SharesCode
                 || code instanceof SheetCode;

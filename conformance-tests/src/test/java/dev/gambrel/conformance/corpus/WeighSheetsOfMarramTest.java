@@ -1,19 +1,23 @@
 package dev.gambrel.conformance.corpus;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.cli.Gambrel;
 import dev.gambrel.cli.terminal.ExitStatus;
 import dev.gambrel.cli.terminal.Terminal;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Twelve invented sheets: ten balance, on one a tray was not tared, on one cuts were weighed before they were trimmed. */
 class WeighSheetsOfMarramTest {
@@ -31,7 +35,8 @@ class WeighSheetsOfMarramTest {
         List<String> args = new ArrayList<>(
                 List.of(verb, EXAMPLES.resolve("marram").resolve("hogget.cuts").toString(), "--sheet"));
         Stream.of(sheets)
-                .map(sheet -> EXAMPLES.resolve("weigh-sheets").resolve("hogget-" + sheet + ".csv"))
+                .map(sheet -> sheet.contains(".") ? sheet : sheet + ".csv")
+                .map(sheet -> EXAMPLES.resolve("weigh-sheets").resolve("hogget-" + sheet))
                 .forEach(sheet -> args.add(sheet.toString()));
         args.addAll(more);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -66,6 +71,39 @@ class WeighSheetsOfMarramTest {
                 printed("drift", List.of("--as", "json", "--first", "8"), ALL).out(),
                 Corpus.folder("sheets").resolve("drift.json.expected"));
         assertEquals(ExitStatus.FINDINGS, text.status());
+    }
+
+    @Test
+    void a_sheet_in_json_prints_what_the_same_sheet_in_cells_prints() {
+        Printed json = balance(List.of(), "01.json");
+        Corpus.hold(json.err() + json.out(), Corpus.folder("sheets").resolve("marram-json.txt.expected"));
+        assertEquals(balance(List.of(), "01").out().replace("hogget-01.csv", "hogget-01.json"), json.out());
+        assertEquals(ExitStatus.FINE, json.status());
+    }
+
+    @Test
+    void with_prices_the_difference_is_told_in_money() {
+        String prices = EXAMPLES.resolve("marram").resolve("prices.csv").toString();
+        Printed text = balance(List.of("--prices", prices), "01");
+        Corpus.hold(text.err() + text.out(), Corpus.folder("sheets").resolve("marram-prices.txt.expected"));
+        Corpus.hold(
+                balance(List.of("--prices", prices, "--as", "json"), "01").out(),
+                Corpus.folder("sheets").resolve("marram-prices.json.expected"));
+        assertEquals(ExitStatus.FINE, text.status());
+    }
+
+    /** 400 g more fat off the topside than on the sheet, and so much less topside. */
+    @Test
+    void meat_that_is_missing_is_said_to_lie_elsewhere(@TempDir Path folder) throws IOException {
+        String sheet = Files.readString(EXAMPLES.resolve("weigh-sheets").resolve("hogget-01.csv"))
+                .replace("topside trimmed,pair,1.520", "topside trimmed,pair,1.120")
+                .replace("topside / fat,all,0.385", "topside / fat,all,0.785");
+        Path file = Files.writeString(folder.resolve("fat.csv"), sheet);
+        assertTrue(balance(List.of(), file.toString())
+                .out()
+                .contains("Meat is 0.658 kg less than was expected; in its place there is 0.372 kg more trim, 0.339"
+                        + " kg more not weighed apart, 0.003 kg less bone, 0.050 kg less loss.\n"));
+        assertFalse(balance(List.of(), "01").out().contains("Meat is"));
     }
 
     @Test

@@ -1,5 +1,8 @@
 package dev.gambrel.json;
 
+import dev.gambrel.json.located.ObjectReader;
+import dev.gambrel.json.located.Reading;
+import dev.gambrel.json.located.Readings;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.text.TradeName;
 import dev.gambrel.tree.BoneState;

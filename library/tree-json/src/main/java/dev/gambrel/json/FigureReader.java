@@ -1,6 +1,13 @@
 package dev.gambrel.json;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.json.located.Findings;
+import dev.gambrel.json.located.JsonCode;
+import dev.gambrel.json.located.Located;
+import dev.gambrel.json.located.ObjectReader;
+import dev.gambrel.json.located.Reading;
+import dev.gambrel.json.located.Readings;
+import dev.gambrel.json.located.Shown;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.quantity.Expected;
 import dev.gambrel.quantity.Quantity;

@@ -3,6 +3,7 @@ package dev.gambrel.json;
 import dev.gambrel.diagnostic.Aspect;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.json.located.Located;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.text.Span;
 import dev.gambrel.text.TradeName;

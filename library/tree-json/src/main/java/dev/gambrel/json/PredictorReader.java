@@ -1,5 +1,9 @@
 package dev.gambrel.json;
 
+import dev.gambrel.json.located.Located;
+import dev.gambrel.json.located.ObjectReader;
+import dev.gambrel.json.located.Reading;
+import dev.gambrel.json.located.Readings;
 import dev.gambrel.quantity.Quantity;
 import dev.gambrel.quantity.Unit;
 import dev.gambrel.tree.estimate.Adjustment;
@@ -112,7 +116,7 @@ final class PredictorReader {
         return in.need(field, "a list", (value, findings) -> {
             List<Expression> read = Readings.list(each).read(value, findings);
             if (value instanceof Located.Items list && list.items().isEmpty()) {
-                Readings.wrongType(value, findings, "a list with something in it");
+                findings.wrongType(value, "a list with something in it");
             }
             return read.isEmpty() ? List.of(NOTHING_READ) : read;
         });

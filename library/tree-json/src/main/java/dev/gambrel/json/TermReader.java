@@ -1,5 +1,11 @@
 package dev.gambrel.json;
 
+import dev.gambrel.json.located.Findings;
+import dev.gambrel.json.located.JsonCode;
+import dev.gambrel.json.located.Located;
+import dev.gambrel.json.located.ObjectReader;
+import dev.gambrel.json.located.Reading;
+import dev.gambrel.json.located.Readings;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.tree.portion.Limit;
 import dev.gambrel.tree.portion.Outside;

@@ -2,6 +2,13 @@ package dev.gambrel.json;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.json.located.Findings;
+import dev.gambrel.json.located.JsonCode;
+import dev.gambrel.json.located.Located;
+import dev.gambrel.json.located.LocatedParser;
+import dev.gambrel.json.located.Readings;
+import dev.gambrel.json.located.Refused;
+import dev.gambrel.json.located.Utf8;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.tree.CutTree;
@@ -87,7 +94,6 @@ public final class TreeJsonReader {
             SourceText text, Limits limits, BiFunction<CutTree, PartPlaces, Result<T>> whenRead) {
         Findings findings = new Findings(text);
         try {
-            Utf8.checkLength(text, limits);
             Located file = LocatedParser.parse(text, findings, limits);
             CutTree tree = Readings.object(TreeReader::file).read(file, findings);
             if (findings.isEmpty()) {

@@ -1,6 +1,14 @@
 package dev.gambrel.json;
 
 import dev.gambrel.diagnostic.TreePath;
+import dev.gambrel.json.located.FileFormat;
+import dev.gambrel.json.located.Findings;
+import dev.gambrel.json.located.JsonCode;
+import dev.gambrel.json.located.Located;
+import dev.gambrel.json.located.ObjectReader;
+import dev.gambrel.json.located.Reading;
+import dev.gambrel.json.located.Readings;
+import dev.gambrel.json.located.Shown;
 import dev.gambrel.quantity.Dimension;
 import dev.gambrel.tree.Allowance;
 import dev.gambrel.tree.Basis;
@@ -22,6 +30,7 @@ import java.util.List;
 
 /** Reads the whole tree, down to the carcass, the streams and the sources. */
 final class TreeReader {
+    private static final FileFormat OURS = new FileFormat(TreeJsonWriter.FORMAT, TreeJsonWriter.VERSION);
     private static final Reading<Basis> BASIS = Readings.word(List.of(Basis.values()), Basis::words);
     private static final Reading<Stream.Kind> STREAM_KIND =
             Readings.word(List.of(Stream.Kind.values()), Stream.Kind::words);
@@ -33,34 +42,9 @@ final class TreeReader {
 
     /** A file's outermost object; where format or version is another one, nothing else in it is judged. */
     static CutTree file(ObjectReader in) {
-        in.need("format", "\"" + TreeJsonWriter.FORMAT + "\"", TreeReader::format);
-        int version = in.need("version", String.valueOf(TreeJsonWriter.VERSION), TreeReader::version);
-        boolean ours = in.says("format", TreeJsonWriter.FORMAT) && version == TreeJsonWriter.VERSION;
-        return tree(ours ? in : in.givenUp());
-    }
-
-    private static String format(Located value, Findings findings) {
-        String format = Readings.text(value, findings);
-        if (value instanceof Located.Text && !format.equals(TreeJsonWriter.FORMAT)) {
-            findings.add(findings.at(JsonCode.WRONG_FORMAT, value.pointer(), value.span())
-                    .with("found", Shown.of(format))
-                    .with("allowed", TreeJsonWriter.FORMAT));
-        }
-        return format;
-    }
-
-    private static int version(Located value, Findings findings) {
-        boolean ours = value instanceof Located.Figure figure
-                && figure.digits().equals(Integer.toString(TreeJsonWriter.VERSION));
-        if (!ours && value instanceof Located.Figure figure) {
-            findings.add(findings.at(JsonCode.UNKNOWN_VERSION, value.pointer(), value.span())
-                    .with("found", Shown.of(figure.digits()))
-                    .with("allowed", TreeJsonWriter.VERSION)
-                    .help("Ask the sender for version " + TreeJsonWriter.VERSION + ", or use a newer Gambrel."));
-        } else if (!ours) {
-            Readings.wrongType(value, findings, "the number " + TreeJsonWriter.VERSION);
-        }
-        return ours ? TreeJsonWriter.VERSION : 0;
+        boolean isFormat = in.need("format", "\"" + OURS.format() + "\"", OURS::isFormat);
+        boolean isVersion = in.need("version", String.valueOf(OURS.version()), OURS::isVersion);
+        return tree(isFormat && isVersion ? in : in.givenUp());
     }
 
     private static CutTree tree(ObjectReader in) {
@@ -97,7 +81,7 @@ final class TreeReader {
                         .with("allowed", "a day such as \"2026-10-01\""));
             }
         } else {
-            Readings.wrongType(value, findings, "a day such as \"2026-10-01\"");
+            findings.wrongType(value, "a day such as \"2026-10-01\"");
         }
         return new Standing.From.NotStated();
     }

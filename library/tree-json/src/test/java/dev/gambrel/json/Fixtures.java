@@ -3,6 +3,7 @@ package dev.gambrel.json;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
+import dev.gambrel.json.located.JsonCode;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
 import dev.gambrel.tree.CutTree;

@@ -7,6 +7,7 @@ import dev.gambrel.diagnostic.Argument;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
+import dev.gambrel.json.located.JsonCode;
 import dev.gambrel.limits.Limits;
 import dev.gambrel.text.SourceText;
 import java.nio.charset.StandardCharsets;

@@ -8,6 +8,8 @@ import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
 import dev.gambrel.json.Fixtures.Found;
+import dev.gambrel.json.located.JsonCode;
+import dev.gambrel.json.located.Located;
 import dev.gambrel.tree.CutTree;
 import java.nio.charset.StandardCharsets;
 import java.util.List;

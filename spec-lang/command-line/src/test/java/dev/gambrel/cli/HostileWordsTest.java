@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Words of a stranger never act on the terminal, nor turn what stands beside them, whichever verb prints them. */
 class HostileWordsTest {
     /** Clears the screen, colours, rings, turns the direction of reading, hides: as seven and as eight bit, and invisible. */
-    private static final List<String> STEERING = List.of(
+    static final List<String> STEERING = List.of(
             "\u001b[2J",
             "\u001b]0;title\u0007",
             "\u009b31m",
@@ -32,7 +32,7 @@ class HostileWordsTest {
     Path folder;
 
     /** Steering characters wherever words may stand in quotation marks. */
-    private static String quoted(String steering) {
+    static String quoted(String steering) {
         return """
                 language 1
                 source house, measured "tests @"
@@ -58,7 +58,7 @@ class HostileWordsTest {
     }
 
     /** Steering characters wherever a name, a figure or a word of the language may stand. */
-    private static String bare(String steering) {
+    static String bare(String steering) {
         return """
                 language 1
                 use "other@.cuts"
@@ -99,7 +99,7 @@ class HostileWordsTest {
         return runs;
     }
 
-    private static void printsNothingThatActs(List<String> args) {
+    static void printsNothingThatActs(List<String> args) {
         Run run = Run.of(args.toArray(String[]::new));
         assertEquals("", acting(run.out()), () -> "printed by " + args);
         assertEquals("", acting(run.err()), () -> "told by " + args);

@@ -9,20 +9,31 @@ import java.util.stream.Collectors;
 
 /** The lines that a heading may have, each by its first word. */
 enum HeadingLine {
-    SPECIFICATION("of which specification it is", "specification,Marram house hogget"),
-    REVISION("of which revision it is", "revision,3"),
-    DATE("the date", "date,2026-03-02"),
-    LOT("the lot", "lot,41"),
-    SCALE("on what scale was weighed", "scale,bench,5 g,1 g"),
-    CUTTER("the cutter", "cutter,first block"),
-    CARCASS("what the carcass weighed", "carcass,22.40 kg,cold");
+    SPECIFICATION(
+            "of which specification it is",
+            "specification,Marram house hogget",
+            "\"specification\": \"Marram house hogget\""),
+    REVISION("of which revision it is", "revision,3", "\"revision\": 3"),
+    DATE("the date", "date,2026-03-02", "\"date\": \"2026-03-02\""),
+    LOT("the lot", "lot,41", "\"lot\": \"41\""),
+    SCALE(
+            "on what scale was weighed",
+            "scale,bench,5 g,1 g",
+            "\"scales\": [{\"name\": \"bench\", \"division\": \"5 g\", \"tare\": \"1 g\"}]"),
+    CUTTER("the cutter", "cutter,first block", "\"cutter\": \"first block\""),
+    CARCASS(
+            "what the carcass weighed",
+            "carcass,22.40 kg,cold",
+            "\"carcass\": {\"weight\": \"22.40 kg\", \"basis\": \"cold\"}");
 
     private final String what;
     private final String example;
+    private final String json;
 
-    HeadingLine(String what, String example) {
+    HeadingLine(String what, String example, String json) {
         this.what = what;
         this.example = example;
+        this.json = json;
     }
 
     String word() {
@@ -36,6 +47,10 @@ enum HeadingLine {
 
     String example() {
         return example;
+    }
+
+    String json() {
+        return json;
     }
 
     boolean isNeeded() {

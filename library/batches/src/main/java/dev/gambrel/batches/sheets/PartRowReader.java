@@ -52,11 +52,7 @@ final class PartRowReader {
 
     /** The reading of a row; nothing, and why, if something in it cannot be taken. */
     Optional<PartReading> read(SheetRow row) {
-        if (row.cells().size() > columns.count()) {
-            findings.accept(Diagnostic.of(SheetCode.CELLS, row.place())
-                    .with("found", row.cells().size())
-                    .with("wanted", columns.count())
-                    .help("Write figures with a point, not a comma; what has a comma in it goes in quotation marks."));
+        if (!columns.hold(row, findings)) {
             return Optional.empty();
         }
         Optional<PlanParts.Named> part = parts.find(columns.part(row)).filter(named -> isFirst(named, row));

@@ -27,6 +27,7 @@ final class SheetHeadingReader {
     private static final Pattern PER_CENT = Pattern.compile("([0-9]{1,2}(?:\\.[0-9]{1,6})?)\\s*%");
     private static final double HUNDRED = 100;
 
+    private final SheetForm form;
     private final Specification specification;
     private final Place file;
     private final Consumer<Diagnostic> findings;
@@ -34,7 +35,8 @@ final class SheetHeadingReader {
     private final List<Scale> scales = new ArrayList<>();
     private final Map<String, Place> scaleLines = new HashMap<>();
 
-    SheetHeadingReader(Specification specification, Place file, Consumer<Diagnostic> findings) {
+    SheetHeadingReader(SheetForm form, Specification specification, Place file, Consumer<Diagnostic> findings) {
+        this.form = form;
         this.specification = specification;
         this.file = file;
         this.findings = findings;
@@ -47,7 +49,7 @@ final class SheetHeadingReader {
             if (line.isNeeded() && !lines.containsKey(line)) {
                 findings.accept(Diagnostic.of(SheetCode.LINE_MISSING, file)
                         .with("what", line.what())
-                        .help("Write above the table: " + line.example()));
+                        .help(form.toAdd(line)));
             }
         }
         checkSpecification();

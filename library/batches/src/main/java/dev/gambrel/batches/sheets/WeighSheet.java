@@ -30,6 +30,14 @@ import java.util.Optional;
  * topside trimmed,single,750,60,g
  * </pre>
  *
+ * <p>or the same in JSON:
+ *
+ * <pre>
+ * {"format": "gambrel weigh sheet", "version": 1, "specification": "Marram house hogget", "revision": 3,
+ *  "scales": [{"name": "bench", "division": "5 g", "tare": "1 g"}], "carcass": {"weight": "22.40 kg", "basis": "cold"},
+ *  "parts": [{"part": "leg", "pieces": "pair", "gross": 7.460, "tare": 0, "unit": "kg"}]}
+ * </pre>
+ *
  * <p>A plain name is the part as it enters the block; with "trimmed" after it, what its trims, bones and losses leave. Weights have a
  * point before the decimals and nothing between thousands. Immutable; safe between threads.
  *
@@ -47,7 +55,8 @@ public record WeighSheet(String name, SheetHeading heading, ExpectedYields expec
     /**
      * Reads a sheet. Everything that is wrong with it is told at once, each fault where it stands; a sheet with an error is not used.
      *
-     * @param text the sheet as comma-separated values, or by semicolons where its first row has one
+     * @param text the sheet as JSON where its name ends in ".json" or it begins with a bracket; else as comma-separated values, or by
+     *     semicolons where its first row has one
      * @param tree the specification by which was cut
      * @param working how cuts were worked
      * @return the sheet, with what there is to ask about it
@@ -60,14 +69,23 @@ public record WeighSheet(String name, SheetHeading heading, ExpectedYields expec
     }
 
     private static Optional<WeighSheet> read(SourceText text, CutTree tree, Working working, FirstFindings findings) {
-        List<SheetRow> rows = SheetRow.of(text, findings);
+        SheetForm form = SheetForm.of(text);
+        return form.rows(text, findings).flatMap(rows -> read(text, form, rows, tree, working, findings));
+    }
+
+    private static Optional<WeighSheet> read(
+            SourceText text,
+            SheetForm form,
+            List<SheetRow> rows,
+            CutTree tree,
+            Working working,
+            FirstFindings findings) {
         Place file = new Place.InFile(text.name());
-        int table = table(rows);
-        SheetHeadingReader reader = new SheetHeadingReader(tree.specification(), file, findings);
+        int table = SheetColumns.table(rows);
+        SheetHeadingReader reader = new SheetHeadingReader(form, tree.specification(), file, findings);
         Optional<SheetHeading> heading = reader.read(rows.subList(0, table));
         if (table == rows.size()) {
-            findings.accept(Diagnostic.of(SheetCode.NO_TABLE, file)
-                    .help("Write under the heading: part,pieces,gross,tare,unit"));
+            findings.accept(Diagnostic.of(SheetCode.NO_TABLE, file).help(form.toBeginTable()));
             return Optional.empty();
         } else if (table + 1 == rows.size()) {
             findings.accept(
@@ -86,14 +104,6 @@ public record WeighSheet(String name, SheetHeading heading, ExpectedYields expec
                     .toList();
             return heading.map(head -> new WeighSheet(text.name(), head, expected, all(head, readings)));
         }));
-    }
-
-    private static int table(List<SheetRow> rows) {
-        int at = 0;
-        while (at < rows.size() && !SheetColumns.isHere(rows.get(at))) {
-            at++;
-        }
-        return at;
     }
 
     private static List<PartReading> all(SheetHeading heading, List<PartReading> readings) {

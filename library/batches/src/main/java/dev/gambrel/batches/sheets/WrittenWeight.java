@@ -57,7 +57,7 @@ final class WrittenWeight {
                 .help("Write the figure alone, such as 4.020, and the unit in its own column.");
     }
 
-    private static boolean isNegative(String written) {
+    static boolean isNegative(String written) {
         boolean signed = written.startsWith("-") || written.startsWith("\u2212");
         return signed && FIGURE.matcher(written.substring(1).strip()).matches();
     }

@@ -14,8 +14,8 @@ import dev.gambrel.yields.reconciliation.error.Sidak;
 import dev.gambrel.yields.reconciliation.error.Suspects;
 import dev.gambrel.yields.reconciliation.pattern.Explanation;
 import dev.gambrel.yields.reconciliation.pattern.Explanations;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -65,12 +65,15 @@ public final class CuttingTest {
      */
     public static CuttingTest of(YieldPlan plan, List<PartReading> sheet) {
         Placing placing = new Placing(plan, sheet);
-        Readings weighed = Readings.none(plan.size());
-        for (Map.Entry<Integer, PartReading> entry : placing.readings().entrySet()) {
-            PartReading reading = entry.getValue();
-            weighed = weighed.with(entry.getKey(), reading.kilograms(), reading.variance());
-        }
-        return new CuttingTest(plan, placing, weighed);
+        double[] weights = new double[plan.size()];
+        double[] variances = new double[plan.size()];
+        Arrays.fill(weights, Double.NaN);
+        Arrays.fill(variances, Double.NaN);
+        placing.readings().forEach((node, reading) -> {
+            weights[node] = reading.kilograms();
+            variances[node] = reading.variance();
+        });
+        return new CuttingTest(plan, placing, Readings.of(weights, variances));
     }
 
     /**

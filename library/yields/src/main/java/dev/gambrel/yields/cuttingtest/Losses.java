@@ -4,6 +4,7 @@ import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.Readings;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -39,25 +40,33 @@ final class Losses {
 
     /** The readings with the losses that are expected. */
     Readings expected() {
-        Readings all = weighed;
+        double[] weights = column(weighed::weight);
+        double[] variances = column(weighed::variance);
         for (int v : open()) {
             double whole = nominal[plan.node(v).above()];
             double loss = whole * plan.share(v);
             double variance = whole * whole * plan.shareVariance(v);
             if (plan.isShareStated(v) && Double.isFinite(loss) && Double.isFinite(variance)) {
-                all = all.with(v, loss, variance);
+                weights[v] = loss;
+                variances[v] = variance;
             }
         }
-        return all;
+        return Readings.of(weights, variances);
     }
 
     /** The readings as if nothing were ever lost: then no cut gives more than it weighs. */
     Readings none() {
-        Readings all = weighed;
+        double[] weights = column(weighed::weight);
+        double[] variances = column(weighed::variance);
         for (int v : open()) {
-            all = all.with(v, 0, 0);
+            weights[v] = 0;
+            variances[v] = 0;
         }
-        return all;
+        return Readings.of(weights, variances);
+    }
+
+    private double[] column(IntToDoubleFunction figure) {
+        return IntStream.range(0, plan.size()).mapToDouble(figure).toArray();
     }
 
     private List<Integer> open() {

@@ -3,10 +3,13 @@ package dev.gambrel.yields.cuttingtest;
 import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.Reconciled;
+import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * What a carcass gave by what became of it, beside what it should have given: what one sort lacks the others have too much, so that
@@ -47,6 +50,15 @@ public final class WhereItWent {
          */
         public String words() {
             return words;
+        }
+
+        static Sort of(Kind kind) {
+            return switch (kind) {
+                case CARCASS, CUT, TRIMMED, REST -> MEAT;
+                case BONE -> BONE;
+                case TRIM -> TRIM;
+                case LOSS -> LOSS;
+            };
         }
     }
 
@@ -96,6 +108,50 @@ public final class WhereItWent {
         return shares;
     }
 
+    /**
+     * The same as it is shown: weights and expectations are rounded so that they add up to the same carcass, by the largest remainder, and
+     * differences are those of the figures shown, so that they add up to 0. Each figure is within one step of the exact one, a difference
+     * within two. Where a share is not stated each expectation is rounded on its own.
+     *
+     * @param places after the point of kilograms, from 0 to 6
+     * @return in the order of {@link Sort}
+     */
+    public List<Rounded> rounded(int places) {
+        Steps steps = new Steps(places);
+        long carcass =
+                steps.nearest(shares.stream().mapToDouble(Share::kilograms).sum());
+        List<Double> expected = shares.stream().map(Share::expected).toList();
+        List<Long> weights = steps.parts(shares.stream().map(Share::kilograms).toList(), carcass);
+        List<Long> should =
+                shares.stream().allMatch(Share::isStated) ? steps.parts(expected, carcass) : steps.each(expected);
+        return IntStream.range(0, shares.size())
+                .mapToObj(i -> new Rounded(
+                        shares.get(i).sort(),
+                        BigDecimal.valueOf(weights.get(i), places),
+                        BigDecimal.valueOf(should.get(i), places),
+                        shares.get(i).isStated()))
+                .toList();
+    }
+
+    /**
+     * All of one sort, as it is shown.
+     *
+     * @param sort what became of it
+     * @param kilograms by the reconciled weights
+     * @param expected kilograms
+     * @param isStated false where a share of its parts is not stated
+     */
+    public record Rounded(Sort sort, BigDecimal kilograms, BigDecimal expected, boolean isStated) {
+        /**
+         * How much more is shown than is shown as expected.
+         *
+         * @return kilograms; nothing where that is not known
+         */
+        public Optional<BigDecimal> difference() {
+            return isStated ? Optional.of(kilograms.subtract(expected)) : Optional.empty();
+        }
+    }
+
     /** Walks down as far as weights are known. */
     private static final class Sorting {
         private final CuttingTest test;
@@ -109,7 +165,7 @@ public final class WhereItWent {
 
         void sort(int v, double kilograms, double carcass) {
             if (plan.isEnd(v)) {
-                add(new Share(sortOf(plan.node(v).kind()), kilograms, carcass * plan.mean(v), plan.isStated(v)));
+                add(new Share(Sort.of(plan.node(v).kind()), kilograms, carcass * plan.mean(v), plan.isStated(v)));
                 return;
             }
             double left = kilograms;
@@ -133,15 +189,6 @@ public final class WhereItWent {
 
         private void add(Share share) {
             shares.merge(share.sort(), share, Share::plus);
-        }
-
-        private static Sort sortOf(Kind kind) {
-            return switch (kind) {
-                case CARCASS, CUT, TRIMMED, REST -> Sort.MEAT;
-                case BONE -> Sort.BONE;
-                case TRIM -> Sort.TRIM;
-                case LOSS -> Sort.LOSS;
-            };
         }
     }
 }

@@ -4,6 +4,7 @@ import dev.gambrel.yields.figure.Estimate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -122,6 +123,16 @@ public final class Reconciliation {
     public OptionalDouble covarianceWithAbove(int node) {
         double covariance = balance.covarianceWithAbove(node);
         return Double.isNaN(covariance) ? OptionalDouble.empty() : OptionalDouble.of(covariance);
+    }
+
+    /**
+     * A sum of reconciled weights, each times a coefficient, such as what they are worth. O(nodes).
+     *
+     * @param coefficient of each node; 0 where the weight is not known
+     * @return the sum, with the variance that the readings give it
+     */
+    public Estimate figure(IntToDoubleFunction coefficient) {
+        return LinearFigure.of(this, coefficient);
     }
 
     /**

@@ -3,6 +3,7 @@ package dev.gambrel.yields.reconciliation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.gambrel.yields.figure.Estimate;
 import java.util.Arrays;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -89,6 +90,21 @@ class ReconciliationLaws {
         assertEquals(sheet.truth[exact], weight(ours, exact));
         assertEquals(0, variance(ours, exact));
         assertTrue(Double.isFinite(ours.test().chiSquare()));
+    }
+
+    /** All ends on a scale that does not err: each cut weighs what they say, whatever its own reading. */
+    @Property(tries = 200)
+    void allThatAnExactScaleSaysIsKept(@ForAll long seed) {
+        Sheets sheet = Sheets.drawn(seed, 100);
+        double[] variance = sheet.variance.clone();
+        Arrays.setAll(variance, v -> sheet.tree.isEnd(v) ? 0 : sheet.variance[v]);
+        Reconciliation ours = Reconciliation.of(sheet.tree, Readings.of(sheet.reading, variance));
+        for (int v = 0; v < sheet.tree.size(); v++) {
+            if (sheet.tree.isEnd(v)) {
+                assertEquals(sheet.reading[v], weight(ours, v));
+            }
+            assertEquals(0, variance(ours, v));
+        }
     }
 
     /** C. M. Crowe's identity, 1992: what a reading is blamed for is what the sheet gains without it. */
@@ -203,6 +219,52 @@ class ReconciliationLaws {
                     .sum();
             assertEquals(1, all / variance(ours, cut), 1e-9);
         }
+    }
+
+    /** Weights in balance are linear in the readings: each adds the square of what a unit of it moves the sum, times its variance. */
+    @Property(tries = 200)
+    void aSumOfWeightsVariesAsItsReadingsMakeIt(@ForAll long seed) {
+        Sheets sheet = Sheets.drawn(seed, 40, 0.9, 0.7);
+        Reconciliation ours = sheet.reconciled();
+        double[] coefficient = new Random(seed)
+                .doubles(sheet.tree.size(), -2, 20)
+                .map(c -> c < 0 ? 0 : c)
+                .toArray();
+        Arrays.setAll(coefficient, v -> ours.weight(v) instanceof Reconciled.Weight ? coefficient[v] : 0);
+        double variance = 0;
+        double mean = 0;
+        for (int moved : sheet.readings().weighed().toArray()) {
+            double[] unit = new double[sheet.tree.size()];
+            Arrays.setAll(unit, v -> Double.isNaN(sheet.reading[v]) ? Double.NaN : v == moved ? 1 : 0);
+            double sum = sum(Reconciliation.of(sheet.tree, Readings.of(unit, sheet.variance)), coefficient);
+            variance += sum * sum * sheet.variance[moved];
+            mean += sum * sheet.reading[moved];
+        }
+        Estimate figure = ours.figure(v -> coefficient[v]);
+        assertEquals(mean, figure.mean(), 1e-9 * (1 + Math.abs(mean)));
+        assertEquals(variance, figure.spread().variance(), 1e-9 * variance);
+    }
+
+    @Property(tries = 100)
+    void theSumOfOneWeightIsThatWeight(@ForAll long seed) {
+        Sheets sheet = Sheets.drawn(seed, 60, 0.9, 0.7);
+        Reconciliation ours = sheet.reconciled();
+        for (int one = 0; one < sheet.tree.size(); one++) {
+            if (ours.weight(one) instanceof Reconciled.Weight) {
+                int only = one;
+                Estimate figure = ours.figure(v -> v == only ? 1 : 0);
+                assertEquals(weight(ours, one), figure.mean());
+                assertEquals(variance(ours, one), figure.spread().variance(), 1e-9 * variance(ours, one));
+            }
+        }
+    }
+
+    private static double sum(Reconciliation sheet, double[] coefficient) {
+        double sum = 0;
+        for (int v = 0; v < coefficient.length; v++) {
+            sum += coefficient[v] == 0 ? 0 : coefficient[v] * weight(sheet, v);
+        }
+        return sum;
     }
 
     static double weight(Reconciliation sheet, int node) {

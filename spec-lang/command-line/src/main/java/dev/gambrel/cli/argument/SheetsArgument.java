@@ -35,7 +35,7 @@ public final class SheetsArgument {
                 .auxiliaryTypes(String.class)
                 .arity("1..*")
                 .required(true)
-                .description("The weigh sheets of cutting tests, as CSV.")
+                .description("The weigh sheets of cutting tests, as CSV or JSON.")
                 .build();
     }
 

@@ -1,12 +1,16 @@
 package dev.gambrel.cli.balance;
 
+import dev.gambrel.batches.sheets.PriceList;
 import dev.gambrel.batches.sheets.SheetHeading;
 import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.cli.terminal.Grid;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.cuttingtest.PartComparison;
+import dev.gambrel.yields.cuttingtest.RoundedBalance;
+import dev.gambrel.yields.cuttingtest.Shortfall;
 import dev.gambrel.yields.cuttingtest.Verdict;
-import dev.gambrel.yields.cuttingtest.WhereItWent.Share;
+import dev.gambrel.yields.cuttingtest.WhereItWent;
+import dev.gambrel.yields.cuttingtest.WhereItWent.Rounded;
 import dev.gambrel.yields.cuttingtest.wording.FaultText;
 import dev.gambrel.yields.cuttingtest.wording.PartNames;
 import dev.gambrel.yields.cuttingtest.wording.VerdictText;
@@ -14,7 +18,9 @@ import dev.gambrel.yields.cuttingtest.wording.Written;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.CutBalance;
 import dev.gambrel.yields.reconciliation.Reconciled;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -25,16 +31,18 @@ import java.util.stream.IntStream;
 final class BalanceText {
     private final SheetReport report;
     private final YieldPlan plan;
+    private final RoundedBalance rounded;
     private final List<Integer> order;
     private final StringBuilder out = new StringBuilder();
 
     private BalanceText(SheetReport report) {
         this.report = report;
         this.plan = report.test().plan();
+        this.rounded = RoundedBalance.of(report.test(), Written.GRAMS);
         this.order = fromTop();
     }
 
-    static String of(SheetReport report) {
+    static String of(SheetReport report, PriceList prices) {
         BalanceText text = new BalanceText(report);
         text.heading();
         text.weighed();
@@ -42,6 +50,8 @@ final class BalanceText {
         text.verdict();
         text.balanced();
         text.whereItWent();
+        text.shortfall();
+        text.out.append(WorthText.of(report.test(), text.rounded, prices));
         return text.out.toString();
     }
 
@@ -130,9 +140,11 @@ final class BalanceText {
 
     private void verdict() {
         line(VerdictText.of(report.test(), report.faults().verdict()));
-        FaultText.amiss(report.test(), report.faults()).forEach(this::line);
+        FaultText.amiss(report.test(), report.faults()).stream()
+                .map(Visible::text)
+                .forEach(this::line);
         List<String> offered = FaultText.offered(report.test(), report.faults());
-        offered.forEach(this::line);
+        offered.stream().map(Visible::text).forEach(this::line);
         if (!offered.isEmpty()) {
             line(FaultText.MERELY_OFFERED);
         }
@@ -145,7 +157,7 @@ final class BalanceText {
             if (report.test().reconciled().weight(v) instanceof Reconciled.Weight known) {
                 grid.row(
                         address(v),
-                        Written.kilograms(known.estimate().mean()),
+                        rounded.weight(v).toPlainString(),
                         Written.deviation(known.estimate().spread().variance()),
                         share(v),
                         report.test().reading(v).isPresent() ? "" : "not weighed");
@@ -185,7 +197,7 @@ final class BalanceText {
             } else if (!open.isEmpty()) {
                 line("Of " + address(cut) + " only together: "
                         + PartNames.all(plan, open.get(0).parts()) + "; "
-                        + Written.kilograms(open.get(0).sum().mean()) + " kg.");
+                        + rounded.together(cut).toPlainString() + " kg.");
             }
         }
         if (!whole.isEmpty()) {
@@ -195,13 +207,40 @@ final class BalanceText {
 
     private void whereItWent() {
         Grid grid = new Grid().row("Where it went, in kg", "weight", "expected", "difference");
-        for (Share share : report.whereItWent().shares()) {
+        for (Rounded share : report.whereItWent().rounded(Written.GRAMS)) {
             grid.row(
                     share.sort().words(),
-                    Written.kilograms(share.kilograms()),
-                    share.isStated() ? Written.kilograms(share.expected()) : "-",
-                    Written.more(share.difference()));
+                    share.kilograms().toPlainString(),
+                    share.isStated() ? share.expected().toPlainString() : Written.NOTHING,
+                    share.difference().map(Written::signed).orElse(Written.NOTHING));
         }
         line(grid.text());
+    }
+
+    /** Where the meat that is missing lies instead; said only of a sheet that is not in doubt. */
+    private void shortfall() {
+        boolean isSaid = report.faults().verdict() != Verdict.DOES_NOT_BALANCE
+                && Shortfall.of(report.test(), SheetReport.LEVEL).isPresent()
+                && report.whereItWent().shares().stream().allMatch(WhereItWent.Share::isStated);
+        if (isSaid) {
+            List<Rounded> others = report.whereItWent().rounded(Written.GRAMS).stream()
+                    .filter(share -> share.sort() != WhereItWent.Sort.MEAT)
+                    .sorted(Comparator.comparing(BalanceText::more).reversed())
+                    .toList();
+            line("Meat is " + others.stream().map(BalanceText::more).reduce(BigDecimal.ZERO, BigDecimal::add)
+                    + " kg less than was expected; in its place there is "
+                    + others.stream()
+                            .filter(share -> more(share).signum() != 0)
+                            .map(share ->
+                                    more(share).abs() + " kg " + (more(share).signum() > 0 ? "more " : "less ")
+                                            + share.sort().words())
+                            .collect(Collectors.joining(", "))
+                    + ".");
+            line("");
+        }
+    }
+
+    private static BigDecimal more(Rounded share) {
+        return share.difference().orElse(BigDecimal.ZERO);
     }
 }

@@ -1,6 +1,7 @@
 package dev.gambrel.cli.explain;
 
 import dev.gambrel.batches.BatchCode;
+import dev.gambrel.batches.sheets.PriceCode;
 import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetCode;
 import dev.gambrel.blends.BlendCode;
@@ -12,7 +13,7 @@ import dev.gambrel.compiler.code.SyntaxCode;
 import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.compiler.source.FileCode;
 import dev.gambrel.diagnostic.Code;
-import dev.gambrel.json.JsonCode;
+import dev.gambrel.json.located.JsonCode;
 import dev.gambrel.references.code.ReferenceCode;
 import dev.gambrel.reports.png.ImageCode;
 import dev.gambrel.tree.allowance.AllowanceCode;
@@ -65,6 +66,7 @@ public final class Codes {
                         ReferenceCode.values(),
                         NumberCode.values(),
                         ConformanceCode.values(),
+                        PriceCode.values(),
                         SheetCode.values(),
                         ImageCode.values(),
                         SharesCode.values())

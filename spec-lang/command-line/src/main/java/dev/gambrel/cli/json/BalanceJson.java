@@ -1,12 +1,11 @@
 package dev.gambrel.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import dev.gambrel.batches.sheets.PriceList;
 import dev.gambrel.batches.sheets.SheetReport;
-import dev.gambrel.text.TradeName;
 import dev.gambrel.yields.cuttingtest.PartComparison;
+import dev.gambrel.yields.cuttingtest.Shortfall;
 import dev.gambrel.yields.cuttingtest.WhereItWent;
-import dev.gambrel.yields.figure.Estimate;
-import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.CutBalance;
 import dev.gambrel.yields.reconciliation.GlobalTest;
@@ -17,6 +16,7 @@ import dev.gambrel.yields.reconciliation.pattern.Pattern;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Cutting tests as JSON, unrounded, in kilograms. What is not known is left out. */
@@ -24,20 +24,23 @@ public final class BalanceJson {
     private final JsonGenerator json;
     private final SheetReport report;
     private final YieldPlan plan;
+    private final PlanNodes nodes;
 
     private BalanceJson(JsonGenerator json, SheetReport report) {
         this.json = json;
         this.report = report;
         this.plan = report.test().plan();
+        this.nodes = new PlanNodes(json, plan);
     }
 
     /**
      * Writes cutting tests.
      *
      * @param reports one for each sheet
+     * @param prices of their parts; none for no worth
      * @return a JSON object, ended by a line feed
      */
-    public static String write(List<SheetReport> reports) {
+    public static String write(List<SheetReport> reports, PriceList prices) {
         return Canonical.text(json -> {
             json.writeStartObject();
             json.writeStringField("format", "gambrel balance of cutting tests");
@@ -45,14 +48,14 @@ public final class BalanceJson {
             json.writeStringField("unit", "kg");
             json.writeArrayFieldStart("sheets");
             for (SheetReport report : reports) {
-                new BalanceJson(json, report).sheet();
+                new BalanceJson(json, report).sheet(prices);
             }
             json.writeEndArray();
             json.writeEndObject();
         });
     }
 
-    private void sheet() throws IOException {
+    private void sheet(PriceList prices) throws IOException {
         json.writeStartObject();
         json.writeStringField("file", report.sheet().name());
         said("date", report.sheet().heading().date());
@@ -73,6 +76,11 @@ public final class BalanceJson {
         balanced();
         together();
         whereItWent();
+        Optional<Shortfall> shortfall = Shortfall.of(report.test(), SheetReport.LEVEL);
+        if (shortfall.isPresent()) {
+            nodes.estimate("meatMissing", shortfall.get().missing());
+        }
+        WorthJson.write(json, report.test(), prices);
         json.writeEndObject();
     }
 
@@ -94,35 +102,6 @@ public final class BalanceJson {
         json.writeEndObject();
     }
 
-    private void node(int node) throws IOException {
-        json.writeArrayFieldStart("path");
-        for (TradeName name : plan.node(node).path().names()) {
-            json.writeString(name.text());
-        }
-        json.writeEndArray();
-        if (plan.node(node).kind() == Kind.TRIMMED) {
-            json.writeBooleanField("trimmed", true);
-        }
-    }
-
-    private void nodes(String name, List<Integer> nodes) throws IOException {
-        json.writeArrayFieldStart(name);
-        for (int node : nodes) {
-            json.writeStartObject();
-            node(node);
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private void estimate(String name, Estimate estimate) throws IOException {
-        json.writeNumberField(name, estimate.mean());
-        double variance = estimate.spread().variance();
-        if (!Double.isNaN(variance)) {
-            json.writeNumberField(name + "Sd", Math.sqrt(variance));
-        }
-    }
-
     private void known(String name, OptionalDouble figure) throws IOException {
         if (figure.isPresent()) {
             json.writeNumberField(name, figure.getAsDouble());
@@ -133,10 +112,10 @@ public final class BalanceJson {
         json.writeArrayFieldStart("weighed");
         for (PartComparison part : report.weighed()) {
             json.writeStartObject();
-            node(part.node());
-            estimate("weighed", part.weighed());
+            nodes.node(part.node());
+            nodes.estimate("weighed", part.weighed());
             if (part.isStated()) {
-                estimate("expected", part.expected());
+                nodes.estimate("expected", part.expected());
             }
             known("difference", part.difference());
             known("z", part.z());
@@ -149,11 +128,11 @@ public final class BalanceJson {
         json.writeArrayFieldStart(name);
         for (CutBalance balance : balances) {
             json.writeStartObject();
-            node(balance.cut());
+            nodes.node(balance.cut());
             double in = report.test().reconciled().readings().weight(balance.cut());
             json.writeNumberField("in", in);
             json.writeNumberField("out", in + balance.excess().mean());
-            estimate("excess", balance.excess());
+            nodes.estimate("excess", balance.excess());
             json.writeNumberField("z", balance.z());
             json.writeEndObject();
         }
@@ -165,12 +144,12 @@ public final class BalanceJson {
         for (Suspect suspect : report.faults().suspects().found()) {
             json.writeStartObject();
             if (suspect instanceof Suspect.OneReading one) {
-                nodes("readings", List.of(one.node()));
-                estimate("tooMuch", one.error());
+                nodes.nodes("readings", List.of(one.node()));
+                nodes.estimate("tooMuch", one.error());
             } else if (suspect instanceof Suspect.OneBalance balance) {
-                nodes("cuts", balance.cuts());
-                nodes("readings", balance.readings());
-                estimate("missing", balance.missing());
+                nodes.nodes("cuts", balance.cuts());
+                nodes.nodes("readings", balance.readings());
+                nodes.estimate("missing", balance.missing());
             }
             json.writeNumberField("z", suspect.z());
             test("after", suspect.after());
@@ -185,7 +164,7 @@ public final class BalanceJson {
         for (Explanation explanation : report.faults().explanations()) {
             json.writeStartObject();
             pattern(explanation.pattern());
-            estimate("size", explanation.size());
+            nodes.estimate("size", explanation.size());
             json.writeBooleanField("ofKnownSize", explanation.pattern().isOfKnownSize());
             json.writeNumberField("z", explanation.z());
             test("after", explanation.after());
@@ -207,15 +186,15 @@ public final class BalanceJson {
             kind("pair counted twice", List.of(twice.node()));
         } else if (pattern instanceof Pattern.WeighedBeforeTrimming before) {
             kind("weighed before trimming", before.nodes());
-            nodes("trims", before.trims());
+            nodes.nodes("trims", before.trims());
         } else if (pattern instanceof Pattern.PoundsAsKilograms pounds) {
             kind("pounds as kilograms", pounds.nodes());
         }
     }
 
-    private void kind(String kind, List<Integer> nodes) throws IOException {
+    private void kind(String kind, List<Integer> readings) throws IOException {
         json.writeStringField("pattern", kind);
-        nodes("readings", nodes);
+        nodes.nodes("readings", readings);
     }
 
     private void balanced() throws IOException {
@@ -223,10 +202,10 @@ public final class BalanceJson {
         for (int v = 0; v < plan.size(); v++) {
             Reconciled weight = report.test().reconciled().weight(v);
             json.writeStartObject();
-            node(v);
+            nodes.node(v);
             json.writeBooleanField("weighed", report.test().reading(v).isPresent());
             if (weight instanceof Reconciled.Weight known) {
-                estimate("weight", known.estimate());
+                nodes.estimate("weight", known.estimate());
                 if (v > 0 && report.test().share(v).isPresent()) {
                     json.writeNumberField("share", report.test().share(v).get().ofMeans());
                 }
@@ -245,8 +224,8 @@ public final class BalanceJson {
             if (cut != last && report.test().reconciled().weight(v) instanceof Reconciled.OnlyTogether open) {
                 last = cut;
                 json.writeStartObject();
-                nodes("parts", open.parts());
-                estimate("sum", open.sum());
+                nodes.nodes("parts", open.parts());
+                nodes.estimate("sum", open.sum());
                 json.writeEndObject();
             }
         }

@@ -4,7 +4,7 @@ import dev.gambrel.compiler.format.FormatCode;
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Result;
-import dev.gambrel.json.JsonCode;
+import dev.gambrel.json.located.JsonCode;
 import java.util.List;
 
 /** How the program ends. */

@@ -90,6 +90,55 @@ class BalanceVerbTest {
     }
 
     @Test
+    void withPricesTheDifferenceIsToldInMoney() {
+        String prices = Run.write(folder, "prices.csv", "currency,crowns\npart,price,unit\nleg,9.20,kg\n");
+        Run run = balance(GOOD, "--prices", prices);
+        assertEquals(ExitStatus.FINE, run.status(), run.err());
+        assertTrue(run.out().contains("Worth, in crowns"), run.out());
+        assertTrue(run.out().contains("Without a price: rest."), run.out());
+        Run json = balance(GOOD, "--prices", prices, "--as", "json");
+        assertTrue(json.out().contains("\"currency\" : \"crowns\""), json.out());
+    }
+
+    @Test
+    void faultyPricesAreToldAndTheSheetsAreWorkedOutAllTheSame() {
+        Run run = balance(
+                GOOD,
+                "--prices",
+                Run.write(folder, "prices.csv", "part,price,unit\nleg,\"9,20\",lb\nlag,1,kg\nleg,-1,kg\n"));
+        assertEquals(ExitStatus.FINDINGS, run.status());
+        for (String code : new String[] {"G2422", "G2443", "G2413", "G2415", "G2442"}) {
+            assertTrue(run.err().contains(code), code + " in " + run.err());
+        }
+        assertTrue(run.err().contains("in prices.csv, line 2"), run.err());
+        assertTrue(run.out().contains("The sheet balances"), run.out());
+        assertFalse(run.out().contains("Worth"), run.out());
+    }
+
+    @Test
+    void pricesAreReadEvenIfNoSheetCanBe() {
+        Run run = balance("part\n", "--prices", Run.write(folder, "prices.csv", "part,price,unit\nlag,1,kg\n"));
+        assertTrue(run.err().contains("G2413"), run.err());
+        Run none = balance(GOOD, "--prices", folder.resolve("none.csv").toString());
+        assertEquals(ExitStatus.COULD_NOT, none.status());
+    }
+
+    @Test
+    void aSheetMayBeJson() {
+        String json = Run.write(folder, "tuesday.json", """
+                {"format": "gambrel weigh sheet", "version": 1, "specification": "Marram hogget", "revision": 3,
+                 "scales": [{"name": "bench", "division": "5 g", "tare": "1 g"}],
+                 "carcass": {"weight": "22.00 kg", "basis": "cold"},
+                 "parts": [{"part": "leg", "pieces": "pair", "gross": 7.600, "tare": 0.340, "unit": "kg"},
+                           {"part": "rest", "pieces": "all", "gross": 14.740, "tare": 0, "unit": "kg"}]}
+                """);
+        Run run = balance(GOOD, json);
+        assertEquals(ExitStatus.FINE, run.status(), run.err());
+        String[] sheets = run.out().split("tuesday.json");
+        assertTrue(sheets[0].contains("The sheet balances") && sheets[1].contains("The sheet balances"), run.out());
+    }
+
+    @Test
     void aSheetThatIsNotThereCouldNotBeRead() {
         String spec = Run.write(folder, "hogget.cuts", Run.HOGGET);
         Run run = Run.of("balance", spec, "--sheet", folder.resolve("none.csv").toString());

@@ -1,13 +1,17 @@
 package dev.gambrel.yields.cuttingtest.wording;
 
 import dev.gambrel.quantity.ShownFigure;
+import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
 /** Figures as they are read: rounded to the nearest, to the even one of two. */
 public final class Written {
-    private static final int GRAMS = 3;
+    /** Decimals of a weight in kilograms to the gram. */
+    public static final int GRAMS = 3;
+
     private static final double HUNDRED = 100;
-    private static final String NOTHING = "-";
+    /** What stands where a figure is not known. */
+    public static final String NOTHING = "-";
 
     private Written() {}
 
@@ -89,7 +93,28 @@ public final class Written {
      * @return for example "±0.004"; nothing where it is not known
      */
     public static String deviation(double variance) {
-        return Double.isNaN(variance) ? "" : "±" + kilograms(Math.sqrt(variance));
+        return deviation(variance, GRAMS);
+    }
+
+    /**
+     * A standard deviation.
+     *
+     * @param variance its square; NaN where it is not stated
+     * @param places decimals
+     * @return for example "±0.35"; nothing where it is not known
+     */
+    public static String deviation(double variance, int places) {
+        return Double.isNaN(variance) ? "" : "±" + decimals(Math.sqrt(variance), places);
+    }
+
+    /**
+     * A difference that is rounded already, with its sign.
+     *
+     * @param figure the difference
+     * @return with all its decimals, for example "+0.35"; nothing before 0
+     */
+    public static String signed(BigDecimal figure) {
+        return ShownFigure.signed(figure.doubleValue(), figure.scale());
     }
 
     /**

@@ -1,4 +1,4 @@
-package dev.gambrel.json;
+package dev.gambrel.json.located;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -18,8 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Turns JSON text into values that know where they stand, within limits. */
-final class LocatedParser {
+/** Turns JSON text that anybody may have sent into values that know where they stand, within limits. */
+public final class LocatedParser {
     /** No deeper than this is read, whatever the limits say, so that the stack holds. */
     private static final int DEEPEST = 250;
 
@@ -45,8 +45,18 @@ final class LocatedParser {
         this.nodesAllowed = limits.nodes();
     }
 
-    /** Reads from one array: where a parser refills its buffer within a field, its offsets cannot be relied on. */
-    static Located parse(SourceText text, Findings findings, Limits limits) throws Refused {
+    /**
+     * Reads a text. Figures are kept as written, and a field that is given twice is told.
+     *
+     * @param text the whole text
+     * @param findings where faults are told that reading can go on after
+     * @param limits how much is read; brackets stand twice as deep as cuts may, and never more than {@value #DEEPEST}
+     * @return the outermost value
+     * @throws Refused at a fault that reading cannot go on after
+     */
+    public static Located parse(SourceText text, Findings findings, Limits limits) throws Refused {
+        Utf8.checkLength(text, limits);
+        // From one array: where a parser refills its buffer within a field, its offsets cannot be relied on.
         try (JsonParser parser = factory(limits).createParser(text.text().toCharArray())) {
             return new LocatedParser(text, findings, parser, limits).document(limits);
         } catch (IOException e) {
@@ -148,7 +158,7 @@ final class LocatedParser {
             if (ofNodes && ++nodes > nodesAllowed) {
                 throw new Refused(findings.at(JsonCode.TOO_MANY_PARTS, item, new Span(offset(), offset() + 1))
                         .with("allowed", nodesAllowed)
-                        .help("Split the specification into several."));
+                        .help("Split it into several files."));
             }
             items.add(value(item, depth, false));
         }
@@ -159,7 +169,7 @@ final class LocatedParser {
         if (depth > nesting) {
             throw new Refused(findings.at(JsonCode.NESTED_TOO_DEEP, pointer, new Span(start, start + 1))
                     .with("allowed", nesting)
-                    .help("Ask the sender for a specification that is divided less finely."));
+                    .help("Ask the sender for a file that is divided less finely."));
         }
     }
 

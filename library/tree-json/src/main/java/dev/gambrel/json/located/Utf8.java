@@ -1,4 +1,4 @@
-package dev.gambrel.json;
+package dev.gambrel.json.located;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
@@ -10,12 +10,21 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 
 /** From bytes to text, and no longer than is allowed. */
-final class Utf8 {
+public final class Utf8 {
     private static final char BYTE_ORDER_MARK = '\ufeff';
 
     private Utf8() {}
 
-    static SourceText decode(String name, byte[] bytes, Limits limits) throws Refused {
+    /**
+     * Decodes a file.
+     *
+     * @param name the file's name for people
+     * @param bytes the whole file, with or without a byte order mark
+     * @param limits how long it may be
+     * @return its text, without the mark
+     * @throws Refused if it is too long, or not UTF-8
+     */
+    public static SourceText decode(String name, byte[] bytes, Limits limits) throws Refused {
         checkLength(name, bytes.length, limits);
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer out = CharBuffer.allocate(bytes.length);
@@ -41,7 +50,7 @@ final class Utf8 {
             throw new Refused(Diagnostic.of(JsonCode.FILE_TOO_LONG, new Place.InFile(name))
                     .with("found", bytes)
                     .with("allowed", limits.textBytes())
-                    .help("Split the specification, or ask whoever runs this program to allow longer files."));
+                    .help("Split it, or ask whoever runs this program to allow longer files."));
         }
     }
 }

@@ -1,10 +1,10 @@
-package dev.gambrel.json;
+package dev.gambrel.json.located;
 
 import dev.gambrel.diagnostic.Code;
 import dev.gambrel.diagnostic.Severity;
 
 /**
- * What can be wrong with a cut tree in JSON, before the rules of the tree are asked.
+ * What can be wrong with a file of JSON, before it is asked what its values mean.
  *
  * <p>Each finding names its place as a JSON pointer (RFC 6901) in the argument {@code at}; the outermost value, whose
  * pointer has no characters, is shown as "the top of the file".
@@ -24,7 +24,7 @@ public enum JsonCode implements Code {
     /** Too many parts and pieces. */
     TOO_MANY_PARTS(
             "G0905", "json-too-many-parts", "This file has more than {allowed} parts; at most {allowed} are read."),
-    /** Something in the file is longer than any cut tree needs. */
+    /** Something in the file is longer than any file of ours needs. */
     PAST_LIMIT(
             "G0906",
             "past-limit",
@@ -36,13 +36,12 @@ public enum JsonCode implements Code {
             "too-many-findings",
             "More than {allowed} faults were found; the rest of this file is not listed."),
     /** Another kind of file. */
-    WRONG_FORMAT(
-            "G0908", "wrong-format", "This file says that it is \"{found}\" at {at}; a cut tree says \"{allowed}\"."),
+    WRONG_FORMAT("G0908", "wrong-format", "This file says that it is \"{found}\" at {at}; \"{allowed}\" is wanted."),
     /** A version that is not known. */
     UNKNOWN_VERSION(
             "G0909",
             "unknown-version",
-            "This cut tree is written in version {found}, as {at} says; only version {allowed} can be read."),
+            "This file is written in version {found}, as {at} says; only version {allowed} can be read."),
     /** One field twice. */
     DUPLICATE_FIELD(
             "G0910", "duplicate-field", "{at} is given twice; which of the two is meant cannot be told from the file."),

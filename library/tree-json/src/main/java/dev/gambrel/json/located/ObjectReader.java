@@ -1,6 +1,7 @@
-package dev.gambrel.json;
+package dev.gambrel.json.located;
 
 import dev.gambrel.diagnostic.Diagnostic;
+import dev.gambrel.diagnostic.Place;
 import dev.gambrel.text.Span;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** One JSON object while it is read: asked for its fields one by one, and then for any that nobody asked for. */
-final class ObjectReader {
+/** One JSON object while it is read: asked for its fields one by one, and then for any that nobody asked for. Not thread-safe. */
+public final class ObjectReader {
     private final Located.Fields object;
     private final Findings findings;
     private final Set<String> asked = new LinkedHashSet<>();
@@ -26,25 +27,59 @@ final class ObjectReader {
         return new ObjectReader(new Located.Fields(value.pointer(), value.span(), Map.of()), findings.muted());
     }
 
-    /** Reads no further: what the rest of the object means cannot be told. */
-    ObjectReader givenUp() {
+    /**
+     * Reads no further: what the rest of the object means cannot be told.
+     *
+     * @return an object without fields, of which nothing is told
+     */
+    public ObjectReader givenUp() {
         asked.addAll(object.fields().keySet());
         return ofNothing(object, findings);
     }
 
-    boolean says(String field, String word) {
+    /**
+     * Where the object stands.
+     *
+     * @return all of it
+     */
+    public Place.InText place() {
+        return findings.place(object.span());
+    }
+
+    /**
+     * Whether a field says a word.
+     *
+     * @param field its name
+     * @param word the word
+     * @return true if it does
+     */
+    public boolean says(String field, String word) {
         Located.Field found = object.fields().get(field);
         return found != null
                 && found.value() instanceof Located.Text text
                 && text.text().equals(word);
     }
 
-    boolean has(String field) {
+    /**
+     * Whether there is a field.
+     *
+     * @param field its name
+     * @return true if there is
+     */
+    public boolean has(String field) {
         return object.fields().containsKey(field);
     }
 
-    /** A field that must be there; {@code what} completes the sentence "it must say …". */
-    <T> T need(String field, String what, Reading<T> reading) {
+    /**
+     * A field that must be there.
+     *
+     * @param field its name
+     * @param what what completes the sentence "it must say …"
+     * @param reading what to make of it
+     * @param <T> what is made
+     * @return what it says, or a stand-in
+     */
+    public <T> T need(String field, String what, Reading<T> reading) {
         asked.add(field);
         Located.Field found = object.fields().get(field);
         if (found != null) {
@@ -56,13 +91,30 @@ final class ObjectReader {
         return reading.read(new Located.Literal(pointer, brace, "null"), findings.muted());
     }
 
-    <T> T optional(String field, T absent, Reading<T> reading) {
+    /**
+     * A field that may be there.
+     *
+     * @param field its name
+     * @param absent what holds where it is not
+     * @param reading what to make of it
+     * @param <T> what is made
+     * @return what it says, or a stand-in
+     */
+    public <T> T optional(String field, T absent, Reading<T> reading) {
         asked.add(field);
         Located.Field found = object.fields().get(field);
         return found == null ? absent : reading.read(found.value(), findings);
     }
 
-    <T> List<T> list(String field, Reading<T> item) {
+    /**
+     * A field with a list.
+     *
+     * @param field its name
+     * @param item what to make of each item
+     * @param <T> what is made
+     * @return nothing in it where the field is not there
+     */
+    public <T> List<T> list(String field, Reading<T> item) {
         return optional(field, List.of(), Readings.list(item));
     }
 

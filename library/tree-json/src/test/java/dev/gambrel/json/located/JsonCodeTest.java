@@ -1,4 +1,4 @@
-package dev.gambrel.json;
+package dev.gambrel.json.located;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

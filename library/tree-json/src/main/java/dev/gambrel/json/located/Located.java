@@ -1,19 +1,39 @@
-package dev.gambrel.json;
+package dev.gambrel.json.located;
 
 import dev.gambrel.text.Span;
 import java.util.List;
 import java.util.Map;
 
 /** A JSON value that was read, and where it stands. */
-sealed interface Located {
+public sealed interface Located {
+    /**
+     * Its address in the file.
+     *
+     * @return as in RFC 6901
+     */
     Pointer pointer();
 
+    /**
+     * Where it stands.
+     *
+     * @return all its characters
+     */
     Span span();
 
-    /** What it is, in a sentence. */
+    /**
+     * What it is, in a sentence.
+     *
+     * @return such as "a number"
+     */
     String words();
 
-    /** Words in quotation marks. */
+    /**
+     * Words in quotation marks.
+     *
+     * @param pointer its address
+     * @param span where it stands
+     * @param text what they say
+     */
     record Text(Pointer pointer, Span span, String text) implements Located {
         @Override
         public String words() {
@@ -21,7 +41,13 @@ sealed interface Located {
         }
     }
 
-    /** A number as written. */
+    /**
+     * A number as written.
+     *
+     * @param pointer its address
+     * @param span where it stands
+     * @param digits exactly as in the file
+     */
     record Figure(Pointer pointer, Span span, String digits) implements Located {
         @Override
         public String words() {
@@ -29,7 +55,13 @@ sealed interface Located {
         }
     }
 
-    /** One of JSON's own words: true, false or null. */
+    /**
+     * One of JSON's own words: true, false or null.
+     *
+     * @param pointer its address
+     * @param span where it stands
+     * @param word the word
+     */
     record Literal(Pointer pointer, Span span, String word) implements Located {
         @Override
         public String words() {
@@ -37,7 +69,13 @@ sealed interface Located {
         }
     }
 
-    /** A list. */
+    /**
+     * A list.
+     *
+     * @param pointer its address
+     * @param span where it stands
+     * @param items in the order written
+     */
     record Items(Pointer pointer, Span span, List<Located> items) implements Located {
         @Override
         public String words() {
@@ -45,7 +83,13 @@ sealed interface Located {
         }
     }
 
-    /** An object with its fields in the order written. */
+    /**
+     * An object with its fields in the order written.
+     *
+     * @param pointer its address
+     * @param span where it stands
+     * @param fields by name
+     */
     record Fields(Pointer pointer, Span span, Map<String, Field> fields) implements Located {
         @Override
         public String words() {
@@ -53,7 +97,12 @@ sealed interface Located {
         }
     }
 
-    /** A field: where its name stands, and its value. */
+    /**
+     * A field of an object.
+     *
+     * @param name where its name stands
+     * @param value what it says
+     */
     record Field(Span name, Located value) {}
 
     /** The address of a value in a JSON file (RFC 6901), shared with the values around it so that depth costs nothing. */
@@ -66,7 +115,12 @@ sealed interface Located {
             }
         }
 
-        /** A field of an object, or an item of a list counted from 0. */
+        /**
+         * A field of an object, or an item of a list counted from 0.
+         *
+         * @param above the address of the object or the list
+         * @param step the name or the number
+         */
         record Step(Pointer above, String step) implements Pointer {
             @Override
             public String toString() {
@@ -75,10 +129,22 @@ sealed interface Located {
             }
         }
 
+        /**
+         * The address of a field.
+         *
+         * @param field its name
+         * @return the address
+         */
         default Pointer then(String field) {
             return new Step(this, field);
         }
 
+        /**
+         * The address of an item.
+         *
+         * @param item counted from 0
+         * @return the address
+         */
         default Pointer then(int item) {
             return new Step(this, Integer.toString(item));
         }

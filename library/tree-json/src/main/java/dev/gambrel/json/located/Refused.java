@@ -1,9 +1,9 @@
-package dev.gambrel.json;
+package dev.gambrel.json.located;
 
 import dev.gambrel.diagnostic.Diagnostic;
 
-/** Reading cannot go on. It never leaves this package: the finding does. */
-final class Refused extends Exception {
+/** Reading cannot go on. */
+public final class Refused extends Exception {
     private static final long serialVersionUID = 1;
 
     private final transient Diagnostic finding;
@@ -13,7 +13,12 @@ final class Refused extends Exception {
         this.finding = finding;
     }
 
-    Diagnostic finding() {
+    /**
+     * Why not.
+     *
+     * @return the finding
+     */
+    public Diagnostic finding() {
         return finding;
     }
 }

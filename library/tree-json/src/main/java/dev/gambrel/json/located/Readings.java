@@ -1,4 +1,4 @@
-package dev.gambrel.json;
+package dev.gambrel.json.located;
 
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.quantity.Quantity;
@@ -12,24 +12,38 @@ import java.util.Map;
 import java.util.function.Function;
 
 /** Readings of single values, lists and objects. */
-final class Readings {
+public final class Readings {
     private static final TradeName NO_NAME = TradeName.of("unreadable");
     private static final BigDecimal TOO_LONG = BigDecimal.valueOf(1, Quantity.MAX_EXPONENT + 1);
     private static final BigInteger LARGEST_COUNT = BigInteger.valueOf(Integer.MAX_VALUE);
 
     private Readings() {}
 
-    static String text(Located value, Findings findings) {
+    /**
+     * Text.
+     *
+     * @param value the value
+     * @param findings where it is told if it is none
+     * @return the text
+     */
+    public static String text(Located value, Findings findings) {
         if (value instanceof Located.Text text) {
             return text.text();
         }
-        wrongType(value, findings, "text in quotation marks");
+        findings.wrongType(value, "text in quotation marks");
         return "";
     }
 
-    static TradeName name(Located value, Findings findings) {
+    /**
+     * A name.
+     *
+     * @param value the value
+     * @param findings where it is told if it is none
+     * @return the name
+     */
+    public static TradeName name(Located value, Findings findings) {
         if (!(value instanceof Located.Text text)) {
-            wrongType(value, findings, "a name in quotation marks");
+            findings.wrongType(value, "a name in quotation marks");
             return NO_NAME;
         }
         if (TradeName.isAcceptable(text.text())) {
@@ -41,10 +55,16 @@ final class Readings {
         return NO_NAME;
     }
 
-    /** A decimal, exactly as written; one written with an exponent is written out first. */
-    static BigDecimal figure(Located value, Findings findings) {
+    /**
+     * A decimal, exactly as written; one written with an exponent is written out first.
+     *
+     * @param value the value
+     * @param findings where it is told if it is none, or too long
+     * @return the decimal
+     */
+    public static BigDecimal figure(Located value, Findings findings) {
         if (!(value instanceof Located.Figure figure)) {
-            wrongType(value, findings, "a number");
+            findings.wrongType(value, "a number");
             return BigDecimal.ZERO;
         }
         BigDecimal exact = exact(figure.digits());
@@ -70,10 +90,17 @@ final class Readings {
         }
     }
 
-    static int count(Located value, Findings findings) {
+    /**
+     * A whole number.
+     *
+     * @param value the value
+     * @param findings where it is told if it is none
+     * @return 0 or more
+     */
+    public static int count(Located value, Findings findings) {
         String wanted = "a whole number from 0 up";
         if (!(value instanceof Located.Figure)) {
-            wrongType(value, findings, wanted);
+            findings.wrongType(value, wanted);
             return 0;
         }
         BigDecimal figure = figure(value, findings);
@@ -89,13 +116,19 @@ final class Readings {
         return fits ? whole.intValue() : 0;
     }
 
-    /** One of a few words. */
-    static <T> Reading<T> word(List<T> values, Function<T, String> words) {
+    /**
+     * One of a few words.
+     *
+     * @param values what they stand for
+     * @param words the word of each
+     * @param <T> what they stand for
+     * @return the reading
+     */
+    public static <T> Reading<T> word(List<T> values, Function<T, String> words) {
         return (value, findings) -> {
             if (!(value instanceof Located.Text text)) {
-                wrongType(
+                findings.wrongType(
                         value,
-                        findings,
                         "one of the words "
                                 + Shown.list(values.stream().map(words).toList()));
                 return values.get(0);
@@ -110,22 +143,36 @@ final class Readings {
         };
     }
 
-    static <T> Reading<List<T>> list(Reading<T> item) {
+    /**
+     * A list.
+     *
+     * @param item what to make of each item
+     * @param <T> what is made
+     * @return the reading
+     */
+    public static <T> Reading<List<T>> list(Reading<T> item) {
         return (value, findings) -> {
             List<T> read = new ArrayList<>();
             if (value instanceof Located.Items list) {
                 list.items().forEach(each -> read.add(item.read(each, findings)));
             } else {
-                wrongType(value, findings, "a list in square brackets");
+                findings.wrongType(value, "a list in square brackets");
             }
             return read;
         };
     }
 
-    static <T> Reading<T> object(Function<ObjectReader, T> body) {
+    /**
+     * An object. Fields that are not asked for are told.
+     *
+     * @param body asks for the fields
+     * @param <T> what is made
+     * @return the reading
+     */
+    public static <T> Reading<T> object(Function<ObjectReader, T> body) {
         return (value, findings) -> {
             if (!(value instanceof Located.Fields fields)) {
-                wrongType(value, findings, "an object in braces");
+                findings.wrongType(value, "an object in braces");
                 return body.apply(ObjectReader.ofNothing(value, findings));
             }
             ObjectReader in = new ObjectReader(fields, findings);
@@ -133,15 +180,6 @@ final class Readings {
             in.end();
             return read;
         };
-    }
-
-    static void wrongType(Located value, Findings findings, String wanted) {
-        Diagnostic finding = findings.at(JsonCode.WRONG_TYPE, value.pointer(), value.span())
-                .with("found", value.words())
-                .with("allowed", wanted);
-        boolean isNull =
-                value instanceof Located.Literal literal && literal.word().equals("null");
-        findings.add(isNull ? finding.help("Leave out what is not stated.") : finding);
     }
 
     private static void unknownWord(Located.Text text, Findings findings, List<String> words) {
@@ -153,12 +191,25 @@ final class Readings {
                 .orElse(finding));
     }
 
-    /** Reads an object whose field "kind" says which of several things it is. */
-    static final class Kinds<T> implements Reading<T> {
+    /**
+     * Reads an object whose field "kind" says which of several things it is.
+     *
+     * @param <T> what they have in common
+     */
+    public static final class Kinds<T> implements Reading<T> {
         private final Map<String, Function<ObjectReader, ? extends T>> bodies = new LinkedHashMap<>();
 
-        /** With another kind; the first one gives the stand-in. */
-        Kinds<T> or(String kind, Function<ObjectReader, ? extends T> body) {
+        /** No kind yet. */
+        public Kinds() {}
+
+        /**
+         * Adds a kind; the first one gives the stand-in.
+         *
+         * @param kind its word
+         * @param body asks for the fields
+         * @return this
+         */
+        public Kinds<T> or(String kind, Function<ObjectReader, ? extends T> body) {
             bodies.put(kind, body);
             return this;
         }
