@@ -1,6 +1,7 @@
 package dev.gambrel.cli.balance;
 
 import dev.gambrel.batches.sheets.PriceList;
+import dev.gambrel.cli.terminal.Grid;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.cuttingtest.CuttingTest;
 import dev.gambrel.yields.cuttingtest.RoundedBalance;
