@@ -13,6 +13,7 @@ import dev.gambrel.yields.working.Working;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -84,10 +85,19 @@ public final class SheetsArgument {
 
         private Result<WeighSheet> sheet(int index, CutTree tree, Working working) {
             Path path = paths.get(index);
-            Found found = FolderSources.read(path, String.valueOf(path.getFileName()), Limits.DEFAULT);
+            Found found = FolderSources.read(path, called(index), Limits.DEFAULT);
             return found instanceof Found.Text text
                     ? WeighSheet.read(text.text(), tree, working)
                     : Result.failed(List.of(((Found.Refused) found).finding(names.get(index), Limits.DEFAULT)));
+        }
+
+        /** By the name of its file; sheets of one name in several folders by what was written. */
+        private String called(int index) {
+            Path name = paths.get(index).getFileName();
+            long alike = paths.stream()
+                    .filter(other -> Objects.equals(other.getFileName(), name))
+                    .count();
+            return alike > 1 ? names.get(index) : String.valueOf(name);
         }
     }
 }

@@ -2,6 +2,7 @@ package dev.gambrel.cli.shares;
 
 import dev.gambrel.batches.sheets.WeighSheet;
 import dev.gambrel.cli.shares.report.SharesReport;
+import dev.gambrel.cli.terminal.Grid;
 import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.figure.Estimate;
@@ -74,7 +75,8 @@ final class SharesText {
 
     private void cut(FoundShares shares) {
         line(Visible.text(name(shares.cut().path()) + ", " + tests(shares.number()) + drawn(shares)));
-        Rows rows = new Rows().row("", "stated %", "found %", "± carcasses", "± mean", "mean 95 %", "next 95 %", "");
+        Grid rows = Grid.withRemarks()
+                .row("", "stated %", "found %", "± carcasses", "± mean", "mean 95 %", "next 95 %", "");
         shares.shares().forEach(share -> rows.row(cells(share, shares.moved().contains(share))));
         shares.cut().kept().forEach(loss -> rows.row(kept(loss)));
         out.append(rows.text());

@@ -3,10 +3,10 @@ package dev.gambrel.cli.shares;
 import dev.gambrel.batches.sheets.SharesCode;
 import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.batches.sheets.SheetsTaken;
-import dev.gambrel.batches.sheets.WeighSheet;
 import dev.gambrel.cli.argument.FileArgument;
 import dev.gambrel.cli.argument.FormArgument;
 import dev.gambrel.cli.argument.FormArgument.Form;
+import dev.gambrel.cli.argument.SheetsArgument;
 import dev.gambrel.cli.argument.WorkArgument;
 import dev.gambrel.cli.json.SharesJson;
 import dev.gambrel.cli.shares.report.Proposed;
@@ -16,28 +16,20 @@ import dev.gambrel.cli.terminal.ExitStatus;
 import dev.gambrel.cli.terminal.FindingsPrinter;
 import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.Verb;
-import dev.gambrel.compiler.source.FolderSources;
-import dev.gambrel.compiler.source.Found;
 import dev.gambrel.diagnostic.Diagnostic;
 import dev.gambrel.diagnostic.Place;
 import dev.gambrel.diagnostic.Result;
-import dev.gambrel.limits.Limits;
 import dev.gambrel.tree.CutTree;
-import dev.gambrel.yields.working.Working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Tells a house its own shares from its cutting tests, and proposes them for its specification. */
 public final class SharesVerb implements Verb {
     /** What it is called on the command line. */
     public static final String NAME = "shares";
-
-    private static final String SHEET = "--sheet";
 
     @Override
     public String name() {
@@ -57,14 +49,7 @@ public final class SharesVerb implements Verb {
                         "The proposed lines are a patch: patch -p0 or git apply -p0 in the folder of the",
                         "specification takes it, and --apply writes the specification itself. Only figures change,",
                         "and the sources that their lines cite. One test alone proposes nothing.");
-        spec.addOption(OptionSpec.builder(SHEET)
-                .paramLabel("FILE")
-                .type(List.class)
-                .auxiliaryTypes(String.class)
-                .arity("1..*")
-                .required(true)
-                .description("The weigh sheets of cutting tests, as CSV.")
-                .build());
+        spec.addOption(SheetsArgument.option());
         SharesArguments.options().forEach(spec::addOption);
         PatchFiles.options().forEach(spec::addOption);
         WorkArgument.options().forEach(spec::addOption);
@@ -76,9 +61,8 @@ public final class SharesVerb implements Verb {
     @Override
     public ExitStatus run(ParseResult parsed, Terminal terminal) {
         String file = FileArgument.file(parsed);
-        List<String> sheets = parsed.matchedOptionValue(SHEET, List.of());
-        sheets.forEach(FileArgument::path);
-        PatchFiles files = PatchFiles.of(parsed, file, sheets);
+        SheetsArgument.Files sheets = SheetsArgument.files(parsed);
+        PatchFiles files = PatchFiles.of(parsed, file, sheets.names());
         boolean asJson = FormArgument.TEXT_OR_JSON.form(parsed) == Form.JSON;
         List<Diagnostic> findings = new ArrayList<>();
         Optional<SharesReport> report = Optional.empty();
@@ -110,15 +94,8 @@ public final class SharesVerb implements Verb {
     }
 
     private static Optional<SharesReport> report(
-            CutTree tree, ParseResult parsed, List<String> files, String spec, List<Diagnostic> findings) {
-        Working working = WorkArgument.working(parsed);
-        List<SheetReport> sheets = new ArrayList<>();
-        for (String file : files) {
-            Result<WeighSheet> sheet =
-                    sheet(file, called(file, files), text -> WeighSheet.read(text.text(), tree, working));
-            findings.addAll(sheet.diagnostics());
-            sheet.value().map(SheetReport::of).ifPresent(sheets::add);
-        }
+            CutTree tree, ParseResult parsed, SheetsArgument.Files files, String spec, List<Diagnostic> findings) {
+        List<SheetReport> sheets = files.read(tree, WorkArgument.working(parsed), findings::add);
         SheetsTaken taken = SheetsTaken.of(sheets, SharesArguments.evenUnbalanced(parsed));
         findings.addAll(taken.findings());
         if (taken.sheets().isEmpty()) {
@@ -130,24 +107,6 @@ public final class SharesVerb implements Verb {
                     .help("Weigh every part of a cut but its losses."));
         }
         return Optional.of(report);
-    }
-
-    /** By the name of its file; sheets of one name in several folders by what was written. */
-    private static String called(String file, List<String> files) {
-        String name = String.valueOf(FileArgument.path(file).getFileName());
-        long alike = files.stream()
-                .filter(other ->
-                        String.valueOf(FileArgument.path(other).getFileName()).equals(name))
-                .count();
-        return alike > 1 ? file : name;
-    }
-
-    private static Result<WeighSheet> sheet(
-            String file, String name, Function<Found.Text, Result<WeighSheet>> reading) {
-        Found found = FolderSources.read(FileArgument.path(file), name, Limits.DEFAULT);
-        return found instanceof Found.Text text
-                ? reading.apply(text)
-                : Result.failed(List.of(((Found.Refused) found).finding(file, Limits.DEFAULT)));
     }
 
     /** A tree from JSON has no lines. */

@@ -7,7 +7,26 @@ import java.util.List;
 public final class Grid {
     private static final String GAP = "  ";
 
+    private final boolean hasRemarks;
     private final List<List<String>> rows = new ArrayList<>();
+
+    private Grid(boolean hasRemarks) {
+        this.hasRemarks = hasRemarks;
+    }
+
+    /** A name, then figures. */
+    public Grid() {
+        this(false);
+    }
+
+    /**
+     * A name, figures, and a remark to the left in the last column.
+     *
+     * @return the table, without a row yet
+     */
+    public static Grid withRemarks() {
+        return new Grid(true);
+    }
 
     /**
      * Adds a row.
@@ -47,7 +66,8 @@ public final class Grid {
             StringBuilder line = new StringBuilder();
             for (int c = 0; c < columns; c++) {
                 String blanks = " ".repeat(widths[c] - length(row.get(c)));
-                line.append(c == 0 ? "" : GAP).append(c == 0 ? row.get(c) + blanks : blanks + row.get(c));
+                boolean isWords = c == 0 || hasRemarks && c == columns - 1;
+                line.append(c == 0 ? "" : GAP).append(isWords ? row.get(c) + blanks : blanks + row.get(c));
             }
             out.append(line.toString().stripTrailing()).append('\n');
         }
