@@ -35,9 +35,9 @@ class WeighSheetsOfMarramTest {
         List<String> args = new ArrayList<>(
                 List.of(verb, EXAMPLES.resolve("marram").resolve("hogget.cuts").toString(), "--sheet"));
         Stream.of(sheets)
-                .map(sheet -> sheet.contains(".") ? sheet : sheet + ".csv")
-                .map(sheet -> EXAMPLES.resolve("weigh-sheets").resolve("hogget-" + sheet))
-                .forEach(sheet -> args.add(sheet.toString()));
+                .map(sheet -> sheet.contains(".") ? sheet : "hogget-" + sheet + ".csv")
+                .forEach(sheet ->
+                        args.add(EXAMPLES.resolve("weigh-sheets").resolve(sheet).toString()));
         args.addAll(more);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -75,7 +75,7 @@ class WeighSheetsOfMarramTest {
 
     @Test
     void a_sheet_in_json_prints_what_the_same_sheet_in_cells_prints() {
-        Printed json = balance(List.of(), "01.json");
+        Printed json = balance(List.of(), "hogget-01.json");
         Corpus.hold(json.err() + json.out(), Corpus.folder("sheets").resolve("marram-json.txt.expected"));
         assertEquals(balance(List.of(), "01").out().replace("hogget-01.csv", "hogget-01.json"), json.out());
         assertEquals(ExitStatus.FINE, json.status());
