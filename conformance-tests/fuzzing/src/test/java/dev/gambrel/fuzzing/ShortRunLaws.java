@@ -95,6 +95,16 @@ class ShortRunLaws {
     }
 
     @Property(tries = 500, shrinking = ShrinkingMode.BOUNDED)
+    void sheets(@ForAll("sheets") byte[] file) {
+        Target.SHEETS.holds(file);
+    }
+
+    @Provide
+    Arbitrary<byte[]> sheets() {
+        return spoilt(Target.SHEETS);
+    }
+
+    @Property(tries = 500, shrinking = ShrinkingMode.BOUNDED)
     void conformance(@ForAll("conformance") byte[] file) {
         Target.CONFORMANCE.holds(file);
     }

@@ -16,6 +16,7 @@ enum Target {
     FORMATTER("Formatter", FormatterTarget::fuzzerTestOneInput),
     TREE_JSON("TreeJson", TreeJsonTarget::fuzzerTestOneInput),
     CARCASSES("Carcasses", CarcassesTarget::fuzzerTestOneInput),
+    SHEETS("Sheets", SheetsTarget::fuzzerTestOneInput),
     CONFORMANCE("Conformance", ConformanceTarget::fuzzerTestOneInput);
 
     private static final Path KEPT = Path.of(System.getProperty("basedir", ""))
