@@ -1,5 +1,6 @@
 package dev.gambrel.batches.sheets;
 
+import dev.gambrel.yields.drift.LabelledTest;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Comparator;
@@ -32,6 +33,25 @@ public record SheetOrder(List<SheetReport> sheets, boolean isByDate) {
                 ? new SheetOrder(
                         given.stream().sorted(Comparator.comparing(date)).toList(), true)
                 : new SheetOrder(given, false);
+    }
+
+    /**
+     * The sheets as tests that may be charted.
+     *
+     * @return each by the name of its file and its date, with its cutter and its lot
+     */
+    public List<LabelledTest> tests() {
+        return sheets.stream().map(SheetOrder::test).toList();
+    }
+
+    private static LabelledTest test(SheetReport report) {
+        SheetHeading heading = report.sheet().heading();
+        String name = report.sheet().name();
+        return new LabelledTest(
+                heading.date().isEmpty() ? name : name + " (" + heading.date() + ")",
+                heading.cutter(),
+                heading.lot(),
+                report.test());
     }
 
     private static Optional<LocalDate> date(SheetReport report) {

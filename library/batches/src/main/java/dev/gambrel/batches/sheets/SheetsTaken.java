@@ -16,13 +16,13 @@ import java.util.Locale;
  * The sheets of one specification that a house takes its shares from. One that does not balance is left out and told, since nobody knows
  * which of its weights is wrong; so is one that was handed in twice.
  *
- * @param sheets those that are taken, in order
+ * @param reports those that are taken, in order
  * @param findings what was left out, and why; what nothing checks
  */
-public record SheetsTaken(List<WeighSheet> sheets, List<Diagnostic> findings) {
+public record SheetsTaken(List<SheetReport> reports, List<Diagnostic> findings) {
     /** Copies the lists. */
     public SheetsTaken {
-        sheets = List.copyOf(sheets);
+        reports = List.copyOf(reports);
         findings = List.copyOf(findings);
     }
 
@@ -34,12 +34,13 @@ public record SheetsTaken(List<WeighSheet> sheets, List<Diagnostic> findings) {
      * @return those that count
      */
     public static SheetsTaken of(List<SheetReport> reports, boolean evenUnbalanced) {
-        List<WeighSheet> sheets = new ArrayList<>();
+        List<SheetReport> taken = new ArrayList<>();
         List<Diagnostic> findings = new ArrayList<>();
         for (SheetReport report : reports) {
             WeighSheet sheet = report.sheet();
             Place place = new Place.InFile(sheet.name());
-            String twin = sheets.stream()
+            String twin = taken.stream()
+                    .map(SheetReport::sheet)
                     .filter(other -> tellsTheSame(other, sheet))
                     .map(WeighSheet::name)
                     .findFirst()
@@ -53,14 +54,14 @@ public record SheetsTaken(List<WeighSheet> sheets, List<Diagnostic> findings) {
             } else if (report.faults().verdict() == Verdict.DOES_NOT_BALANCE && !evenUnbalanced) {
                 findings.add(leftOut(report, place));
             } else {
-                sheets.add(sheet);
+                taken.add(report);
                 if (report.faults().verdict() == Verdict.NOT_CHECKED) {
                     findings.add(Diagnostic.of(SharesCode.NOT_CHECKED, place)
                             .help("Weigh a cut as well as all its parts, so that they are held against each other."));
                 }
             }
         }
-        return new SheetsTaken(sheets, findings);
+        return new SheetsTaken(taken, findings);
     }
 
     private static boolean tellsTheSame(WeighSheet one, WeighSheet other) {
@@ -94,13 +95,22 @@ public record SheetsTaken(List<WeighSheet> sheets, List<Diagnostic> findings) {
     }
 
     /**
+     * What stands on them.
+     *
+     * @return the sheets that are taken, in order
+     */
+    public List<WeighSheet> sheets() {
+        return reports.stream().map(SheetReport::sheet).toList();
+    }
+
+    /**
      * The sheets as cutting tests.
      *
      * @return by the names of their files, in order
      */
     public List<NamedTest> tests() {
-        return sheets.stream()
-                .map(sheet -> new NamedTest(sheet.name(), sheet.test()))
+        return reports.stream()
+                .map(report -> new NamedTest(report.sheet().name(), report.test()))
                 .toList();
     }
 }

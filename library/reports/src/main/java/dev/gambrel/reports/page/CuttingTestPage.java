@@ -46,6 +46,7 @@ public final class CuttingTestPage {
         out.element("h1", "Cutting test " + report.sheet().name());
         verdict(report.test(), report.faults().verdict());
         new SheetHead(out).write(report.sheet());
+        FaultText.besides(report.test(), report.weighed(), SheetReport.LEVEL).forEach(line -> out.element("p", line));
         amiss(FaultText.amiss(report.test(), report.faults()));
         offered(FaultText.offered(report.test(), report.faults()));
         tree(report);

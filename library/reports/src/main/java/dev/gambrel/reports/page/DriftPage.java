@@ -48,7 +48,7 @@ public final class DriftPage {
         out.element("h1", title);
         about.forEach(line -> out.element("p", line));
         out.open("p", "class", drift.isQuiet() ? "verdict" : "verdict wrong");
-        out.element("strong", drift.isQuiet() ? "Nothing moved by more than chance." : "Something moved.");
+        out.element("strong", drift.isQuiet() ? "No more moved than chance makes." : "Something moved.");
         out.text(" A signal is a reason to look what changed, and no proof.").close();
         out.element("h2", "What moved");
         sentences.ofAllCharts().forEach(line -> out.element("p", line));

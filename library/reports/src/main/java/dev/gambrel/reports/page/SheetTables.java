@@ -3,6 +3,7 @@ package dev.gambrel.reports.page;
 import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.reports.markup.Markup;
 import dev.gambrel.yields.cuttingtest.PartComparison;
+import dev.gambrel.yields.cuttingtest.RoundedBalance;
 import dev.gambrel.yields.cuttingtest.wording.PartNames;
 import dev.gambrel.yields.cuttingtest.wording.Written;
 import dev.gambrel.yields.plan.YieldPlan;
@@ -17,8 +18,9 @@ import java.util.stream.Collectors;
 /** The figures of a sheet: what was weighed, in against out, in balance. */
 final class SheetTables {
     private static final String NOTE = "z is the difference in standard deviations, those of the scales and of the"
-            + " specification together. What is expected is what a carcass of the weight on the sheet should give. Where nothing"
-            + " else is said every figure is rounded on its own.";
+            + " specification together. What is expected is what a carcass of the weight on the sheet should give. Weights in"
+            + " balance add up to what they are cut from as they are shown; every other figure is rounded on its own.";
+    private static final int GRAMS = 3;
 
     private final Markup out;
     private final SheetReport report;
@@ -107,12 +109,13 @@ final class SheetTables {
     }
 
     private void balanced() {
+        RoundedBalance rounded = RoundedBalance.of(report.test(), GRAMS);
         begin("In balance, in kg", "part", "weight", "1 sd", "% of cut", "how");
         for (int v : order) {
             if (report.test().reconciled().weight(v) instanceof Reconciled.Weight known) {
                 row(
                         v,
-                        Written.kilograms(known.estimate().mean()),
+                        rounded.weight(v).toPlainString(),
                         Written.deviation(known.estimate().spread().variance()),
                         share(v),
                         report.test().reading(v).isPresent() ? "weighed" : "worked out");

@@ -1,42 +1,25 @@
 package dev.gambrel.reports.picture;
 
 import dev.gambrel.yields.cuttingtest.WhereItWent;
-import dev.gambrel.yields.cuttingtest.WhereItWent.Share;
-import dev.gambrel.yields.table.LargestRemainder;
-import java.util.ArrayList;
+import java.math.BigDecimal;
 import java.util.List;
 
 /** One sort of what a carcass gave, in whole grams that add up to the whole carcass. */
 record Grams(String words, long expected, long actual, boolean isStated) {
-    private static final double PER_KILOGRAM = 1000;
+    /** Grams to a kilogram, as decimals. */
+    private static final int PLACES = 3;
+
     private static final String NOTHING = "-";
 
-    /** Where all is stated the differences add up to 0; else what is stated is rounded on its own. */
     static List<Grams> of(WhereItWent went) {
-        List<Share> shares = went.shares();
-        double[] actual = shares.stream()
-                .mapToDouble(share -> share.kilograms() * PER_KILOGRAM)
-                .toArray();
-        double[] expected = shares.stream()
-                .mapToDouble(share -> share.expected() * PER_KILOGRAM)
-                .toArray();
-        long[] actualGrams = LargestRemainder.apportion(actual, rounded(actual));
-        boolean isAllStated = shares.stream().allMatch(Share::isStated);
-        long[] expectedGrams = LargestRemainder.apportion(expected, rounded(isAllStated ? actual : expected));
-        List<Grams> grams = new ArrayList<>();
-        for (int i = 0; i < shares.size(); i++) {
-            Share share = shares.get(i);
-            grams.add(new Grams(share.sort().words(), expectedGrams[i], actualGrams[i], share.isStated()));
-        }
-        return grams;
+        return went.rounded(PLACES).stream()
+                .map(each -> new Grams(
+                        each.sort().words(), grams(each.expected()), grams(each.kilograms()), each.isStated()))
+                .toList();
     }
 
-    private static long rounded(double... grams) {
-        double sum = 0;
-        for (double each : grams) {
-            sum += each;
-        }
-        return Math.round(sum);
+    private static long grams(BigDecimal kilograms) {
+        return kilograms.movePointRight(PLACES).longValueExact();
     }
 
     static Grams total(List<Grams> rows) {

@@ -4,6 +4,7 @@ import dev.gambrel.diagnostic.TreePath;
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.figure.Ratio;
+import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.CutBalance;
 import dev.gambrel.yields.reconciliation.MassTree;
@@ -18,6 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * What was weighed of a carcass, or of several together, brought into balance along the cuts of its specification.
@@ -172,6 +174,57 @@ public final class CuttingTest {
      */
     public List<Explanation> explanations(double level) {
         return Explanations.of(expected, Proposals.of(plan, placing.readings(), expected), level);
+    }
+
+    /**
+     * Parts that are no loss and would weigh less than nothing in balance: what is left for one that was not weighed, where its sisters
+     * weigh too much. Such a weight cannot be.
+     *
+     * @param level the chance that any is named where all weigh something, such as 0.05
+     * @return in the order of the plan
+     */
+    public List<Integer> belowNothing(double level) {
+        double critical = Sidak.critical(plan.size(), level);
+        return expected.negative().stream()
+                .filter(v -> plan.node(v).kind() != Kind.LOSS)
+                .filter(v -> expected.weight(v) instanceof Reconciled.Weight known
+                        && known.estimate().mean()
+                                < -critical
+                                        * Math.sqrt(known.estimate().spread().variance()))
+                .toList();
+    }
+
+    /**
+     * Cuts that were weighed, and of whose parts some were and some were not, so that nothing holds them against each other.
+     *
+     * @return in the order of the plan
+     */
+    public List<Integer> notChecked() {
+        return IntStream.range(0, plan.size())
+                .filter(v -> reading(v).isPresent()
+                        && expected.balance(v).isEmpty()
+                        && parts(v).anyMatch(part -> reading(part).isPresent()))
+                .boxed()
+                .toList();
+    }
+
+    /**
+     * Parts of a cut whose weight its own readings do not tell.
+     *
+     * @param cut a line of the plan
+     * @return in the order of the plan
+     */
+    public List<Integer> openParts(int cut) {
+        return parts(cut)
+                .filter(part -> reading(part).isEmpty()
+                        && plan.node(part).kind() != Kind.LOSS
+                        && parts(part).noneMatch(below -> reading(below).isPresent()))
+                .boxed()
+                .toList();
+    }
+
+    private IntStream parts(int cut) {
+        return IntStream.range(plan.firstPart(cut), plan.firstPart(cut + 1));
     }
 
     /**

@@ -6,22 +6,29 @@ import dev.gambrel.yields.reconciliation.pattern.Explanation;
 import java.util.List;
 
 /**
- * What speaks against a sheet. It is looked at in four ways: as a whole, cut by cut and reading by reading, for more out than in, and for
- * mistakes with a pattern. Each is given a fourth of the chance of a false alarm, so that all four together keep to it (C. E. Bonferroni's
+ * What speaks against a sheet. It is looked at in five ways: as a whole, cut by cut and reading by reading, for more out than in, for
+ * parts that would weigh less than nothing, and for mistakes with a pattern. Each is given a fifth of the chance of a false alarm, so that all
+ * together keep to it (C. E. Bonferroni's
  * inequality).
  *
  * @param verdict whether the sheet adds up
  * @param suspects the smallest sets of readings that may be wrong
  * @param moreOutThanIn cuts that gave more than they weighed, even if nothing was lost; in the order of the plan
+ * @param belowNothing parts that are no loss and would weigh less than nothing in balance; in the order of the plan
  * @param explanations mistakes with a pattern that the sheet speaks for, the one that explains most first
  */
 public record Faults(
-        Verdict verdict, Suspects suspects, List<CutBalance> moreOutThanIn, List<Explanation> explanations) {
-    private static final double WAYS = 4;
+        Verdict verdict,
+        Suspects suspects,
+        List<CutBalance> moreOutThanIn,
+        List<Integer> belowNothing,
+        List<Explanation> explanations) {
+    private static final double WAYS = 5;
 
     /** Copies the lists. */
     public Faults {
         moreOutThanIn = List.copyOf(moreOutThanIn);
+        belowNothing = List.copyOf(belowNothing);
         explanations = List.copyOf(explanations);
     }
 
@@ -36,13 +43,15 @@ public record Faults(
         double each = level / WAYS;
         Suspects suspects = test.suspects(each);
         List<CutBalance> more = test.moreOutThanIn(each);
+        List<Integer> belowNothing = test.belowNothing(each);
         List<Explanation> explanations = test.explanations(each);
         boolean isWrong = test.reconciled().test().probability() < each
                 || !suspects.found().isEmpty()
                 || !more.isEmpty()
+                || !belowNothing.isEmpty()
                 || !explanations.isEmpty()
                 || !test.reconciled().contradictions().isEmpty();
-        return new Faults(verdict(test, isWrong), suspects, more, explanations);
+        return new Faults(verdict(test, isWrong), suspects, more, belowNothing, explanations);
     }
 
     private static Verdict verdict(CuttingTest test, boolean isWrong) {

@@ -2,6 +2,7 @@ package dev.gambrel.yields.cuttingtest;
 
 import dev.gambrel.yields.ExpectedYields;
 import dev.gambrel.yields.figure.Estimate;
+import dev.gambrel.yields.reconciliation.error.Sidak;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -33,6 +34,21 @@ public record PartComparison(int node, Estimate weighed, Estimate expected, bool
                                 Estimate.of(reading.kilograms(), reading.variance()),
                                 test.plan().weight(v).times(carcass),
                                 test.plan().isStated(v))))
+                .toList();
+    }
+
+    /**
+     * Those that are further from what was expected than chance explains.
+     *
+     * @param all of one sheet
+     * @param level the chance that any is named on a sheet where all is as the specification says, such as 0.05
+     * @return in the same order
+     */
+    public static List<PartComparison> beyondChance(List<PartComparison> all, double level) {
+        long tests = all.stream().filter(part -> part.z().isPresent()).count();
+        double critical = Sidak.critical((int) Math.max(1, tests), level);
+        return all.stream()
+                .filter(part -> part.z().isPresent() && Math.abs(part.z().getAsDouble()) > critical)
                 .toList();
     }
 

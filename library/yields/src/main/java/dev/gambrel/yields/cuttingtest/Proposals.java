@@ -83,7 +83,8 @@ final class Proposals {
     }
 
     private void addPart(int v) {
-        if (plan.node(v).pieces().whole() == 2) {
+        Kind kind = plan.node(v).kind();
+        if (plan.node(v).pieces().whole() == 2 && (kind == Kind.CUT || kind == Kind.TRIMMED)) {
             add(new Pattern.OneWrittenAsPair(v), List.of(v), -read(v));
             add(new Pattern.PairCountedTwice(v), List.of(v), read(v) / 2);
         }

@@ -1,5 +1,6 @@
 package dev.gambrel.yields.cuttingtest;
 
+import dev.gambrel.yields.figure.Estimate;
 import dev.gambrel.yields.plan.Kind;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.Reconciled;
@@ -86,13 +87,14 @@ final class Valuation {
     }
 
     private Worth.Line line(int v, double carcass) {
+        boolean isStated = plan.isStated(v) && !Double.isNaN(carcass);
         return new Worth.Line(
                 v,
                 !plan.isEnd(v),
                 prices.get(v),
                 ((Reconciled.Weight) test.reconciled().weight(v)).estimate(),
-                plan.weight(v).times(carcass),
-                plan.isStated(v));
+                isStated ? plan.weight(v).times(carcass) : Estimate.exactly(0),
+                isStated);
     }
 
     /** The price of a line that is valued; 0 for any other. */

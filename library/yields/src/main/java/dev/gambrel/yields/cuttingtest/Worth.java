@@ -44,7 +44,7 @@ public record Worth(
      * @param perKilogram its price
      * @param weight kilograms by the reconciled weights
      * @param expectedWeight kilograms
-     * @param isStated false where the specification says nothing of its share, so that nothing is expected
+     * @param isStated false where the specification says nothing of its share, or the carcass is not known, so that nothing is expected
      */
     public record Line(
             int node,
@@ -100,7 +100,9 @@ public record Worth(
                 valuation.withoutPrice(),
                 valuation.notKnown(),
                 test.reconciled().figure(valuation::coefficient),
-                test.plan().figure(valuation::coefficient).times(carcass));
+                Double.isNaN(carcass)
+                        ? Estimate.exactly(0)
+                        : test.plan().figure(valuation::coefficient).times(carcass));
     }
 
     /**

@@ -33,6 +33,11 @@ public record CutDrift(int cut, List<Integer> tests, List<PartDrift> parts, Shap
         return parts.size() == 2 ? parts.subList(0, 1) : parts;
     }
 
+    boolean isQuiet() {
+        return !(shape instanceof ShapeDrift.Charted charted
+                && !charted.chart().signals().isEmpty());
+    }
+
     /** Nothing to say of it where no test tells all its parts. */
     static CutDrift of(List<LabelledTest> all, int cut, Baseline baseline) {
         YieldPlan plan = all.get(0).test().plan();

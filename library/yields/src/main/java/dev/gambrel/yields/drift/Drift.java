@@ -2,11 +2,13 @@ package dev.gambrel.yields.drift;
 
 import dev.gambrel.yields.control.ChartAnswer;
 import dev.gambrel.yields.control.ControlChart;
+import dev.gambrel.yields.control.EwmaChart;
 import dev.gambrel.yields.plan.Node;
 import dev.gambrel.yields.plan.YieldPlan;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.commons.statistics.distribution.PoissonDistribution;
 
 /**
  * How the shares of all cuts move from test to test.
@@ -15,11 +17,13 @@ import java.util.stream.Stream;
  * alike in size. Limits suppose that tests do not hang together and that shares are about normal.
  *
  * @param tests in the order of time
+ * @param baseline which of them set the level
  * @param cuts those of which a test tells all parts, in the order of the plan
  * @param groups cutters, lots and scales that differ by more than chance explains; of those told about 1 in 20 is chance all the same
  * @param comparisons how many differences were looked at for that
  */
-public record Drift(List<LabelledTest> tests, List<CutDrift> cuts, List<GroupFinding> groups, int comparisons) {
+public record Drift(
+        List<LabelledTest> tests, Baseline baseline, List<CutDrift> cuts, List<GroupFinding> groups, int comparisons) {
     /** What part of the differences that are told may be chance. */
     public static final double LEVEL = 0.05;
 
@@ -52,7 +56,7 @@ public record Drift(List<LabelledTest> tests, List<CutDrift> cuts, List<GroupFin
                 .filter(cut -> !cut.tests().isEmpty())
                 .toList();
         List<GroupFinding> compared = Groups.compared(tests, cuts);
-        return new Drift(tests, cuts, Groups.told(compared, LEVEL), compared.size());
+        return new Drift(tests, baseline, cuts, Groups.told(compared, LEVEL), compared.size());
     }
 
     private static boolean isAlike(LabelledTest one, LabelledTest other) {
@@ -76,19 +80,54 @@ public record Drift(List<LabelledTest> tests, List<CutDrift> cuts, List<GroupFin
     }
 
     /**
-     * How many points of all charts of single tests, and of averages, chance alone is likely to put beyond the limits while nothing
-     * changes. Somewhat more where the limits rest on few tests.
+     * How many shares are charted, of a cut of two parts only one.
+     *
+     * @return the charts of single tests
+     */
+    public long charts() {
+        return told().flatMap(part -> chart(part.single())).count();
+    }
+
+    /**
+     * How many signals of single tests and of averages chance alone is likely to make while nothing changes: at most, since neighbouring
+     * averages pass their limits together and are told once.
      *
      * @return 0 or more
      */
     public double likelyFalseSignals() {
-        return BEYOND_LIMITS
-                * cuts.stream()
-                        .flatMap(cut -> cut.parts().stream())
-                        .flatMap(part -> Stream.of(part.single(), part.average()))
-                        .flatMap(Drift::chart)
-                        .mapToInt(chart -> chart.points().size())
-                        .sum();
+        return told().mapToDouble(this::likelyFalseSignals).sum();
+    }
+
+    private double likelyFalseSignals(PartDrift part) {
+        return likelyFalse(part.single(), 0) + likelyFalse(part.average(), EwmaChart.USUAL);
+    }
+
+    private double likelyFalse(ChartAnswer answer, double lambda) {
+        if (!(answer instanceof ChartAnswer.Drawn drawn)) {
+            return 0;
+        }
+        int tests = drawn.chart().points().size();
+        int first = baseline.of(tests);
+        return BEYOND_LIMITS * first + Baseline.passedByChance(first, lambda) * (tests - first);
+    }
+
+    /**
+     * How many signals are told: each single test beyond its limits, each average that passes them, each test out of shape.
+     *
+     * @return 0 or more
+     */
+    public int signals() {
+        int single = told().flatMap(part -> chart(part.single()))
+                .mapToInt(chart -> chart.signals().size())
+                .sum();
+        long averages = told().flatMap(part -> chart(part.average()))
+                .filter(chart -> !chart.signals().isEmpty())
+                .count();
+        return single + (int) averages;
+    }
+
+    private Stream<PartDrift> told() {
+        return cuts.stream().flatMap(cut -> cut.told().stream());
     }
 
     private static Stream<ControlChart> chart(ChartAnswer answer) {
@@ -96,13 +135,15 @@ public record Drift(List<LabelledTest> tests, List<CutDrift> cuts, List<GroupFin
     }
 
     /**
-     * Whether chance explains everything.
+     * Whether chance explains it all: no cutter, lot or scale differs, no cut is out of shape, and the charts give no more signals than
+     * chance may well make, being as many or more in at least {@link #LEVEL} of cases if each came by itself (S. D. Poisson).
      *
-     * @return true if no chart has a signal, and no cutter, lot or scale differs
+     * @return true if there is no reason to act
      */
     public boolean isQuiet() {
-        DriftSentences sentences = new DriftSentences(this);
-        return groups.isEmpty()
-                && cuts.stream().allMatch(cut -> sentences.of(cut).isEmpty());
+        double likely = likelyFalseSignals();
+        boolean isChance = signals() == 0
+                || likely > 0 && PoissonDistribution.of(likely).survivalProbability(signals() - 1) >= LEVEL;
+        return isChance && groups.isEmpty() && cuts.stream().allMatch(CutDrift::isQuiet);
     }
 }

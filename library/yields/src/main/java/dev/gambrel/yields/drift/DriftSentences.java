@@ -8,6 +8,7 @@ import dev.gambrel.yields.control.ControlChart;
 import dev.gambrel.yields.control.GroupDifference;
 import dev.gambrel.yields.control.HotellingAnswer;
 import dev.gambrel.yields.control.Signal;
+import dev.gambrel.yields.figure.Interval;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.stream.Stream;
 /** What charts and groups say, one sentence to each finding. What a sheet names is shown with nothing hidden in it. */
 public final class DriftSentences {
     private static final int HUNDREDTHS = 2;
+    private static final int MOST_SINGLES = 2;
     private static final int MOST_PLACES = 6;
 
     private final Drift drift;
@@ -39,19 +41,23 @@ public final class DriftSentences {
     public List<String> ofAllCharts() {
         List<String> sentences = new ArrayList<>();
         drift.cuts().forEach(cut -> sentences.addAll(of(cut)));
-        long charts = drift.cuts().stream()
-                .flatMap(cut -> cut.parts().stream())
-                .flatMap(part -> chart(part.single()))
-                .count();
+        long charts = drift.charts();
         if (charts == 0) {
             return List.of("No share is charted: that needs " + ChartAnswer.FEWEST + " tests that tell it and stray."
                     + " A range with a question mark is where the next test will lie in 95 of 100 cases.");
         } else if (sentences.isEmpty()) {
             return List.of("Nothing moved: chance explains every test.");
         }
-        sentences.add("Of all " + charts + " shares that are charted, chance alone would put about "
-                + ShownFigure.of(drift.likelyFalseSignals(), 1) + " points beyond their limits.");
+        sentences.add(byChance(charts));
         return List.copyOf(sentences);
+    }
+
+    private String byChance(long charts) {
+        int signals = drift.signals();
+        return "On the charts of " + charts + " shares " + (signals == 1 ? "1 signal was" : signals + " signals were")
+                + " seen, of single tests and of averages, and chance alone would make about "
+                + ShownFigure.of(drift.likelyFalseSignals(), 1) + " while nothing changes"
+                + (drift.isQuiet() ? ": no reason to act." : ".");
     }
 
     /**
@@ -124,9 +130,7 @@ public final class DriftSentences {
      */
     public List<String> of(CutDrift cut, PartDrift part) {
         return Stream.concat(
-                        chart(part.single())
-                                .flatMap(chart -> chart.signals().stream())
-                                .map(signal -> single(cut, part, signal)),
+                        chart(part.single()).flatMap(chart -> singles(cut, part, chart)),
                         chart(part.average())
                                 .filter(chart -> !chart.signals().isEmpty())
                                 .map(chart -> average(cut, part, chart)))
@@ -145,31 +149,48 @@ public final class DriftSentences {
         return drift.node(node).address();
     }
 
+    private Stream<String> singles(CutDrift cut, PartDrift part, ControlChart chart) {
+        List<Signal> signals = chart.signals();
+        if (signals.size() <= MOST_SINGLES) {
+            return signals.stream().map(signal -> single(cut, part, signal));
+        }
+        Interval limits = chart.points().get(0).limits();
+        return Stream.of(address(part.part()) + " was beyond the " + percent(limits.low()) + " to "
+                + percent(limits.high())
+                + " % of " + address(cut.cut()) + " that chance keeps to in " + signals.size() + " tests: "
+                + signals.stream()
+                        .map(signal -> percent(part.percents().get(signal.index())) + " in " + test(cut, signal))
+                        .collect(Collectors.joining("; "))
+                + ".");
+    }
+
     private String single(CutDrift cut, PartDrift part, Signal signal) {
         return address(part.part()) + " was "
                 + beyond(part.percents().get(signal.index()), signal, cut, " in " + test(cut, signal) + ": ") + ".";
     }
 
-    /** Told at its worst, since a move is crossed by several tests on their way. */
+    /** Told by the two levels between which it moved most. */
     private String average(CutDrift cut, PartDrift part, ControlChart chart) {
         Signal worst = chart.signals().stream()
                 .max(Comparator.comparingDouble(signal ->
                         Math.abs(plotted(chart, signal) - chart.level().centre())))
                 .orElseThrow();
-        int last = chart.points().size() - 1;
-        boolean isOver = chart.signals().stream().noneMatch(signal -> signal.index() == last);
-        return address(part.part()) + " ran " + (worst instanceof Signal.Above ? "high" : "low")
-                + ": the average that counts the newest tests most came to "
-                + beyond(plotted(chart, worst), worst, cut, " in " + test(cut, worst) + ", ")
-                + since(chart, worst, isOver);
+        Change change = Change.of(part.percents());
+        return address(part.part()) + " was " + percent(change.before()) + " % of " + address(cut.cut())
+                + " on average in the "
+                + tests(change.first()) + " up to " + name(cut, change.first() - 1) + ", and " + percent(change.after())
+                + " % in the " + tests(part.percents().size() - change.first()) + " since "
+                + name(cut, change.first())
+                + "; its moving average came to "
+                + beyond(plotted(chart, worst), worst, cut, " in " + test(cut, worst) + ", ") + ".";
     }
 
-    private static String since(ControlChart chart, Signal worst, boolean isOver) {
-        int last = chart.points().size() - 1;
-        return worst.index() == last
-                ? "."
-                : (isOver ? "; it is back at " : "; it is at ")
-                        + percent(chart.points().get(last).plotted()) + " % now.";
+    private static String tests(int number) {
+        return number == 1 ? "test" : number + " tests";
+    }
+
+    private String name(CutDrift cut, int test) {
+        return Visible.text(drift.tests().get(cut.tests().get(test)).name());
     }
 
     private static double plotted(ControlChart chart, Signal signal) {

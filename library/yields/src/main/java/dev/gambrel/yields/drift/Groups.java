@@ -18,7 +18,7 @@ final class Groups {
     static List<GroupFinding> compared(List<LabelledTest> tests, List<CutDrift> cuts) {
         List<GroupFinding> all = new ArrayList<>();
         for (CutDrift cut : cuts) {
-            for (PartDrift part : cut.parts()) {
+            for (PartDrift part : cut.told()) {
                 for (Common common : Common.values()) {
                     compare(tests, cut, part, common).forEach(all::add);
                 }

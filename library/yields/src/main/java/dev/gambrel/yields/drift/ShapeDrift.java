@@ -31,7 +31,8 @@ public sealed interface ShapeDrift {
      * The tests on a chart.
      *
      * @param parts the parts that are told apart, the last maybe {@link #OTHERS}
-     * @param chart how far off each test is
+     * @param chart how far off each test is; where first tests set the level its limit is that of the later ones, and each signal has
+     *     its own
      */
     record Charted(List<TradeName> parts, HotellingChart chart) implements ShapeDrift {
         /** Copies the list. */
@@ -66,7 +67,7 @@ public sealed interface ShapeDrift {
             return new NotCharted(new HotellingAnswer.TooFew(level, ChartAnswer.FEWEST));
         }
         int most = level / TESTS_A_PART;
-        List<Integer> alone = names.size() <= most ? all(names.size()) : heaviest(weights, most - 1);
+        List<Integer> alone = names.size() <= most ? all(names.size()) : heaviest(weights.subList(0, level), most - 1);
         List<TradeName> told = Stream.concat(
                         alone.stream().map(names::get),
                         alone.size() < names.size() ? Stream.of(OTHERS) : Stream.<TradeName>empty())
@@ -119,9 +120,10 @@ public sealed interface ShapeDrift {
         HotellingChart later = own.ofLaterTests(new CompositionSample(after), HotellingLimits.USUAL);
         List<Double> squared = new ArrayList<>(first.squared());
         squared.addAll(later.squared());
-        List<Signal.OutOfShape> signals = later.signals().stream()
-                .map(s -> new Signal.OutOfShape(s.index() + level, s.squared(), s.limit(), s.contributions()))
-                .toList();
+        List<Signal.OutOfShape> signals = new ArrayList<>(first.signals());
+        later.signals()
+                .forEach(s -> signals.add(
+                        new Signal.OutOfShape(s.index() + level, s.squared(), s.limit(), s.contributions())));
         return new HotellingChart(later.limit(), squared, signals);
     }
 }

@@ -23,10 +23,7 @@ final class Gathering {
     static TestedCut of(TreePath path, List<CutInTest> tests) {
         Gathering gathering = new Gathering();
         tests.forEach(gathering::take);
-        boolean isNothing = gathering.leftOut.stream().anyMatch(each -> each instanceof LeftOut.Nothing);
-        return gathering.taken.isEmpty() || isNothing
-                ? new TestedCut.NotFound(path, gathering.leftOut)
-                : gathering.found(path);
+        return gathering.taken.isEmpty() ? new TestedCut.NotFound(path, gathering.leftOut) : gathering.together(path);
     }
 
     private void take(CutInTest cut) {
@@ -51,10 +48,7 @@ final class Gathering {
         if (!taken.isEmpty() && !names(cut).equals(names(taken.get(0).cut))) {
             return Optional.of(new LeftOut.OtherParts(test));
         }
-        return found.stream()
-                .filter(part -> !(cut.kilograms(part) > 0))
-                .findFirst()
-                .map(part -> new LeftOut.Nothing(test, cut.name(part), cut.kilograms(part)));
+        return Optional.empty();
     }
 
     private static List<TradeName> names(CutInTest cut) {
@@ -66,16 +60,34 @@ final class Gathering {
     }
 
     /** A loss counts as found where every test weighed it. */
-    private TestedCut.Found found(TreePath path) {
-        CutInTest first = taken.get(0).cut;
+    private TestedCut together(TreePath path) {
         List<Integer> places = new ArrayList<>();
         List<Integer> kept = new ArrayList<>();
-        for (int i = 0; i < first.parts().size(); i++) {
+        for (int i = 0; i < taken.get(0).cut.parts().size(); i++) {
             int at = i;
             boolean isKept = taken.stream()
                     .anyMatch(test -> test.losses.contains(test.cut.parts().get(at)));
             (isKept ? kept : places).add(i);
         }
+        if (places.size() < 2) {
+            taken.forEach(test ->
+                    leftOut.add(new LeftOut.PartsNotKnown(test.cut.test().name(), List.of(), places.size())));
+        } else {
+            taken.forEach(test -> nothing(test.cut, lines(test.cut, places)).ifPresent(leftOut::add));
+        }
+        boolean isNothing = leftOut.stream().anyMatch(each -> each instanceof LeftOut.Nothing);
+        return isNothing || places.size() < 2 ? new TestedCut.NotFound(path, leftOut) : found(path, places, kept);
+    }
+
+    private static Optional<LeftOut> nothing(CutInTest cut, List<Integer> parts) {
+        return parts.stream()
+                .filter(part -> !(cut.kilograms(part) > 0))
+                .findFirst()
+                .map(part -> new LeftOut.Nothing(cut.test().name(), cut.name(part), cut.kilograms(part)));
+    }
+
+    private TestedCut.Found found(TreePath path, List<Integer> places, List<Integer> kept) {
+        CutInTest first = taken.get(0).cut;
         List<CuttingTest> tests = new ArrayList<>();
         List<Double> missing = new ArrayList<>();
         for (Taken test : taken) {

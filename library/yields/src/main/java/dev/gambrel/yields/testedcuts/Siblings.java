@@ -3,13 +3,11 @@ package dev.gambrel.yields.testedcuts;
 import dev.gambrel.yields.figure.JointEstimate;
 import dev.gambrel.yields.reconciliation.Reconciled;
 import dev.gambrel.yields.reconciliation.Reconciliation;
-import java.util.Arrays;
 import java.util.List;
 
 /**
- * The reconciled weights of the parts of one cut together. Parts that were weighed apart err apart, until their sum is held against the
- * cut: with variances v before and p of the cut, V = Σv + p, the balance leaves each r = v − v² / V, its covariance with the cut c = vp / V
- * and with a sister − vv' / V. From r and c follow ρ = p / V and − vv' / V = − cc' (1 − ρ) / (ρ Σc).
+ * The reconciled weights of the parts of one cut together. The covariance of two is half of what the variance of their sum exceeds both of
+ * theirs by, which holds however they came to vary together: by the balance of the cut, or one as what the others leave of it.
  */
 final class Siblings {
     private Siblings() {}
@@ -18,32 +16,20 @@ final class Siblings {
         int n = parts.size();
         double[] means = new double[n];
         double[][] covariance = new double[n][n];
-        double[] withCut = new double[n];
         for (int i = 0; i < n; i++) {
             Reconciled.Weight weight = (Reconciled.Weight) sheet.weight(parts.get(i));
             means[i] = weight.estimate().mean();
             covariance[i][i] = weight.estimate().spread().variance();
-            withCut[i] = sheet.covarianceWithAbove(parts.get(i)).orElse(0);
-        }
-        double factor = factor(covariance, withCut);
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                covariance[i][j] -= i == j ? 0 : factor * (withCut[i] * withCut[j]);
+            for (int j = 0; j < i; j++) {
+                double both = varianceOfSum(sheet, parts.get(i), parts.get(j));
+                covariance[i][j] = (both - covariance[i][i] - covariance[j][j]) / 2;
+                covariance[j][i] = covariance[i][j];
             }
         }
         return JointEstimate.of(means, covariance);
     }
 
-    /** (1 − ρ) / (ρ Σc), by the part that tells it best; 0 where nothing holds the parts together. */
-    private static double factor(double[][] variance, double[] withCut) {
-        double sum = Arrays.stream(withCut).sum();
-        int best = 0;
-        for (int i = 1; i < withCut.length; i++) {
-            best = withCut[i] > withCut[best] ? i : best;
-        }
-        double c = withCut[best];
-        double own = c * c / sum;
-        double part = (c - own) / (variance[best][best] - own);
-        return sum > 0 && part > 0 && part < 1 ? (1 - part) / (part * sum) : 0;
+    private static double varianceOfSum(Reconciliation sheet, int one, int other) {
+        return sheet.figure(v -> v == one || v == other ? 1 : 0).spread().variance();
     }
 }

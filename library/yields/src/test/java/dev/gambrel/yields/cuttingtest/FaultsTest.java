@@ -6,6 +6,7 @@ import static dev.gambrel.yields.Sheet.loss;
 import static dev.gambrel.yields.Sheet.pair;
 import static dev.gambrel.yields.Sheet.trim;
 import static dev.gambrel.yields.Sheet.yields;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.diagnostic.TreePath;
@@ -68,5 +69,23 @@ class FaultsTest {
             faulted += faults.verdict() == Verdict.DOES_NOT_BALANCE ? 1 : 0;
         }
         assertTrue(faulted > 5 && faulted <= 77, faulted + " of " + SHEETS);
+    }
+
+    /** Leg 8 kg, of which 6.9 kg trimmed and 1.5 kg fat: its sinew would weigh 400 g less than nothing. */
+    @Test
+    void aPartThatWouldWeighLessThanNothingIsAFault() {
+        CuttingTest test = CuttingTest.of(
+                EXPECTED,
+                List.of(
+                        reading(BENCH, 8, State.WHOLE, "leg"),
+                        reading(BENCH, 6.9, State.TRIMMED, "leg"),
+                        reading(BENCH, 1.5, State.WHOLE, "leg", "fat")));
+        Faults faults = Faults.of(test, 0.05);
+        assertEquals(Verdict.DOES_NOT_BALANCE, faults.verdict());
+        assertEquals(1, faults.belowNothing().size());
+        assertEquals(
+                "leg / sinew", test.plan().node(faults.belowNothing().get(0)).address());
+        assertEquals(List.of(1), test.notChecked());
+        assertEquals(faults.belowNothing(), test.openParts(1));
     }
 }

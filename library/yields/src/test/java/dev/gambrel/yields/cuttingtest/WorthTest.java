@@ -7,6 +7,7 @@ import static dev.gambrel.yields.Sheet.pair;
 import static dev.gambrel.yields.Sheet.trim;
 import static dev.gambrel.yields.Sheet.yields;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.gambrel.diagnostic.TreePath;
@@ -115,5 +116,20 @@ class WorthTest {
         double deviation = Math.sqrt(found.missing().spread().variance());
         assertTrue(deviation > 0.08 && deviation < 0.09, String.valueOf(deviation));
         assertTrue(Shortfall.of(CuttingTest.of(EXPECTED, sheet()), 0.01).isEmpty());
+    }
+
+    /** What is not stated is never 0: without the carcass nothing is expected. */
+    @Test
+    void where_the_carcass_was_not_weighed_nothing_is_expected() {
+        Worth worth = worth(
+                List.of(
+                        reading(8.0, State.WHOLE, "leg"),
+                        reading(7.0, State.TRIMMED, "leg"),
+                        reading(1.0, State.WHOLE, "leg", "fat")),
+                TRIMMED,
+                FAT);
+        assertEquals(72.00, worth.actual().mean(), 1e-9);
+        assertFalse(worth.isStated());
+        assertTrue(worth.difference().isEmpty());
     }
 }

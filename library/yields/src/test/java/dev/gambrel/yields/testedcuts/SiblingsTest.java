@@ -37,6 +37,25 @@ class SiblingsTest {
         assertEquals(2, parts.covariance(1, 1).orElseThrow(), 1e-12);
     }
 
+    /** What is left of an exact cut: its error is that of all others, the other way round. */
+    @Test
+    void aPartThatIsWhatTheOthersLeaveErrsAgainstThem() {
+        Readings two = Readings.none(4).with(0, 61, 0).with(1, 10, 1).with(2, 20, 2);
+        JointEstimate parts = Siblings.of(Reconciliation.of(CUT, two), List.of(1, 2, 3));
+        assertEquals(-1, parts.covariance(0, 2).orElseThrow(), 1e-12);
+        assertEquals(-2, parts.covariance(1, 2).orElseThrow(), 1e-12);
+        assertEquals(3, parts.covariance(2, 2).orElseThrow(), 1e-12);
+        assertEquals(0, parts.combination(1, 1, 1).spread().variance(), 1e-12);
+    }
+
+    /** V is 6 where the cut is exact. */
+    @Test
+    void partsOfAnExactCutErrAgainstOneAnother() {
+        JointEstimate parts = Siblings.of(Reconciliation.of(CUT, parts().with(0, 61, 0)), List.of(1, 2, 3));
+        assertEquals(-2.0 / 6, parts.covariance(0, 1).orElseThrow(), 1e-12);
+        assertEquals(0, parts.combination(1, 1, 1).spread().variance(), 1e-12);
+    }
+
     /** An exact cut: rows of the covariance add up to 0, and so do its columns. */
     @Test
     void ofAnExactCutNoShareVariesMoreThanTheOthersTogether() {

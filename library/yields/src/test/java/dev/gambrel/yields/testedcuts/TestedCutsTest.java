@@ -280,4 +280,37 @@ class TestedCutsTest {
                 IllegalArgumentException.class,
                 () -> FoundShares.of(leg, Mean.SUMS, new Prior.Stated(new TableWorth(4))));
     }
+
+    /** One test wrote down that nothing was lost at the saw, the other did not weigh it: it is kept, and is no part of nothing. */
+    @Test
+    void aLossOfNothingOnOneSheetLosesNoCut() {
+        List<PartReading> sheet = new ArrayList<>(leg(1.450, 2.050, 3.500));
+        sheet.add(whole(0, "leg", "saw"));
+        assertEquals(1, found(MONDAY, test("wednesday", sheet)).kept().size());
+    }
+
+    /** One part and two losses, of which each sheet weighed another. */
+    @Test
+    void aCutOfWhichOnlyOnePartIsLeftIsNotFound() {
+        CutTree tree = hogget(
+                pair(
+                        "leg",
+                        "33.0 ± 0.9",
+                        cut("meat", "98.0 ± 0.3"),
+                        loss("saw", "1.0 ± 0.2"),
+                        loss("drip", "1.0 ± 0.2")),
+                cut("rest of it", "67.0 ± 0.9"));
+        NamedTest one = new NamedTest(
+                "one",
+                CuttingTest.of(
+                        yields(tree, "21"),
+                        List.of(whole(7, "leg"), whole(6.86, "leg", "meat"), whole(0.07, "leg", "saw"))));
+        NamedTest other = new NamedTest(
+                "other",
+                CuttingTest.of(
+                        yields(tree, "21"),
+                        List.of(whole(7, "leg"), whole(6.86, "leg", "meat"), whole(0.07, "leg", "drip"))));
+        assertTrue(TestedCuts.of(tree, List.of(one, other)).cuts().stream()
+                .allMatch(cut -> cut instanceof TestedCut.NotFound));
+    }
 }

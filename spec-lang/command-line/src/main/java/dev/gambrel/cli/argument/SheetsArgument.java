@@ -21,6 +21,7 @@ import picocli.CommandLine.ParseResult;
 /** The weigh sheets of cutting tests. */
 public final class SheetsArgument {
     private static final String NAME = "--sheet";
+    private static final String UNBALANCED = "--unbalanced";
 
     private SheetsArgument() {}
 
@@ -38,6 +39,27 @@ public final class SheetsArgument {
                 .required(true)
                 .description("The weigh sheets of cutting tests, as CSV or JSON.")
                 .build();
+    }
+
+    /**
+     * Takes sheets that are in doubt.
+     *
+     * @return the option
+     */
+    public static OptionSpec unbalancedOption() {
+        return OptionSpec.builder(UNBALANCED)
+                .description("Take sheets too that do not balance; they are left out and named otherwise.")
+                .build();
+    }
+
+    /**
+     * Whether sheets in doubt count.
+     *
+     * @param parsed what stands on the command line
+     * @return true if it was asked for
+     */
+    public static boolean evenUnbalanced(ParseResult parsed) {
+        return parsed.hasMatchedOption(UNBALANCED);
     }
 
     /**

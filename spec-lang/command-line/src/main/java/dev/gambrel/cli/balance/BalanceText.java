@@ -51,7 +51,7 @@ final class BalanceText {
         text.balanced();
         text.whereItWent();
         text.shortfall();
-        text.out.append(WorthText.of(report.test(), text.rounded, prices));
+        text.out.append(WorthText.of(report, text.rounded, prices));
         return text.out.toString();
     }
 
@@ -140,6 +140,7 @@ final class BalanceText {
 
     private void verdict() {
         line(VerdictText.of(report.test(), report.faults().verdict()));
+        FaultText.besides(report.test(), report.weighed(), SheetReport.LEVEL).forEach(this::line);
         FaultText.amiss(report.test(), report.faults()).stream()
                 .map(Visible::text)
                 .forEach(this::line);

@@ -36,7 +36,8 @@ public final class BalanceVerb implements Verb {
 
     private static final String NOTES = """
             z is the difference in standard deviations. Parts are compared with what a carcass of the weight on the sheet should give;
-            a loss that nobody weighed counts as the specification expects it, with its spread.
+            a loss that nobody weighed counts as the specification expects it, with its spread. By meat all cuts as they were
+            weighed are meant, with any bone in them; by trim all that was taken off or out, risk material too.
             Shown weights in balance add up to what they are cut from, where it went to the carcass, and worth to the whole, by the largest
             remainder; every other figure is rounded on its own.
 

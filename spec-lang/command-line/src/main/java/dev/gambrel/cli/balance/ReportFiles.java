@@ -29,7 +29,8 @@ record ReportFiles(List<AskedFile> pages, List<AskedPicture> pictures) {
     static List<OptionSpec> options() {
         return List.of(
                 AskedFile.option(
-                        HTML, "Also write all of it to this file (.html) as a page to be looked at and printed."),
+                        HTML,
+                        "Also write the verdict, the pictures and the tables to this file (.html) as a page to be printed; prices are not on it."),
                 AskedFile.option(TREE, "Also draw the cut tree of one sheet to this file (.svg or .png)."),
                 AskedFile.option(GRAMS, "Also draw where the grams of one sheet went to this file (.svg or .png)."));
     }

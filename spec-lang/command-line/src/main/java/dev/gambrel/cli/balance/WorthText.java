@@ -1,12 +1,14 @@
 package dev.gambrel.cli.balance;
 
 import dev.gambrel.batches.sheets.PriceList;
+import dev.gambrel.batches.sheets.SheetReport;
 import dev.gambrel.cli.terminal.Grid;
 import dev.gambrel.diagnostic.Visible;
 import dev.gambrel.yields.cuttingtest.CuttingTest;
 import dev.gambrel.yields.cuttingtest.RoundedBalance;
 import dev.gambrel.yields.cuttingtest.RoundedWorth;
 import dev.gambrel.yields.cuttingtest.RoundedWorth.Money;
+import dev.gambrel.yields.cuttingtest.Verdict;
 import dev.gambrel.yields.cuttingtest.Worth;
 import dev.gambrel.yields.cuttingtest.wording.PartNames;
 import dev.gambrel.yields.cuttingtest.wording.Written;
@@ -28,10 +30,14 @@ final class WorthText {
     }
 
     /** The table and what is not in it; nothing where nothing has a price. */
-    static String of(CuttingTest test, RoundedBalance weights, PriceList prices) {
+    static String of(SheetReport report, RoundedBalance weights, PriceList prices) {
         if (prices.prices().isEmpty()) {
             return "";
         }
+        if (report.faults().verdict() == Verdict.DOES_NOT_BALANCE) {
+            return "No worth is told of a sheet that does not balance: find what is wrong first.\n\n";
+        }
+        CuttingTest test = report.test();
         WorthText text = new WorthText(test, weights);
         Worth worth = Worth.of(test, prices.prices());
         text.table(worth, prices.currency());

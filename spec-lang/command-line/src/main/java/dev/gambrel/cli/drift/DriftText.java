@@ -1,6 +1,7 @@
 package dev.gambrel.cli.drift;
 
 import dev.gambrel.cli.terminal.Grid;
+import dev.gambrel.yields.control.ChartAnswer;
 import dev.gambrel.yields.drift.CutDrift;
 import dev.gambrel.yields.drift.Drift;
 import dev.gambrel.yields.drift.DriftSentences;
@@ -25,6 +26,9 @@ final class DriftText {
         DriftSentences sentences = new DriftSentences(drift);
         StringBuilder out = new StringBuilder();
         lines(out, about);
+        if (drift.tests().size() == 1) {
+            return out + "One test shows no change: bring " + ChartAnswer.FEWEST + " or more.\n\n";
+        }
         drift.cuts().forEach(cut -> cut(out, drift, cut, sentences));
         List<String> moved = sentences.ofAllCharts();
         lines(out, moved.size() == 1 ? moved : under("What moved", moved));

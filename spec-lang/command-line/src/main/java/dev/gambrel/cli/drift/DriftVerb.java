@@ -1,6 +1,7 @@
 package dev.gambrel.cli.drift;
 
 import dev.gambrel.batches.sheets.SheetReport;
+import dev.gambrel.batches.sheets.SheetsTaken;
 import dev.gambrel.cli.argument.FileArgument;
 import dev.gambrel.cli.argument.FormArgument;
 import dev.gambrel.cli.argument.FormArgument.Form;
@@ -48,6 +49,7 @@ public final class DriftVerb implements Verb {
                         "Example: gambrel drift hogget.cuts --sheet monday.csv tuesday.csv",
                         "It ends with 1 where something moved by more than chance explains, or a sheet was left out.");
         spec.addOption(SheetsArgument.option());
+        spec.addOption(SheetsArgument.unbalancedOption());
         spec.addOption(FirstArgument.option());
         WorkArgument.options().forEach(spec::addOption);
         spec.addOption(FormArgument.TEXT_OR_JSON.option());
@@ -70,12 +72,14 @@ public final class DriftVerb implements Verb {
         List<Diagnostic> findings = new ArrayList<>(spec.diagnostics());
         List<SheetReport> reports = new ArrayList<>();
         spec.value().ifPresent(read -> reports.addAll(files.read(read.tree(), working, findings::add)));
+        SheetsTaken taken = SheetsTaken.of(reports, SheetsArgument.evenUnbalanced(parsed));
+        findings.addAll(taken.findings());
         FindingsPrinter.print(findings, terminal.err(), terminal.colour(), false);
-        ChartedSheets sheets = ChartedSheets.of(reports);
-        if (sheets.charted().isEmpty()) {
+        ChartedSheets sheets = ChartedSheets.of(reports, taken);
+        if (taken.reports().isEmpty()) {
             return nothing(sheets, findings, terminal);
         }
-        Drift drift = Drift.of(sheets.tests(), baseline);
+        Drift drift = Drift.of(sheets.order().tests(), baseline);
         List<String> about = sheets.about(baseline);
         String title = "What moved: "
                 + Visible.text(spec.orElseThrow().tree().specification().title());

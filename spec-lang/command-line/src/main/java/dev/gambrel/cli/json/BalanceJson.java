@@ -71,6 +71,13 @@ public final class BalanceJson {
         weighed();
         balances("cuts", report.test().reconciled().balances());
         balances("moreOutThanIn", report.faults().moreOutThanIn());
+        nodes.nodes("belowNothing", report.faults().belowNothing());
+        nodes.nodes("notChecked", report.test().notChecked());
+        nodes.nodes(
+                "beyondChance",
+                PartComparison.beyondChance(report.weighed(), SheetReport.LEVEL).stream()
+                        .map(PartComparison::node)
+                        .toList());
         suspects();
         patterns();
         balanced();

@@ -58,7 +58,9 @@ public final class DriftJson {
             cut(cut);
         }
         json.writeEndArray();
+        json.writeNumberField("signals", drift.signals());
         json.writeNumberField("likelyFalseSignals", drift.likelyFalseSignals());
+        json.writeBooleanField("quiet", drift.isQuiet());
         json.writeNumberField("comparisons", drift.comparisons());
         json.writeArrayFieldStart("groups");
         for (GroupFinding finding : drift.groups()) {

@@ -18,7 +18,6 @@ final class SharesArguments {
     private static final String MEAN = "--mean";
     private static final String PRIOR = "--prior";
     private static final String DECIMALS = "--decimals";
-    private static final String UNBALANCED = "--unbalanced";
     private static final Pattern WORTH = Pattern.compile("[0-9]{1,6}(\\.[0-9]{1,6})?");
     private static final Pattern PLACES = Pattern.compile("[0-6]");
 
@@ -40,9 +39,6 @@ final class SharesArguments {
                 option(DECIMALS, "N")
                         .description(
                                 "Places of the proposed shares, 0 to 6; as many as the cut is written with if not said.")
-                        .build(),
-                OptionSpec.builder(UNBALANCED)
-                        .description("Take sheets too that do not balance; they are left out and named otherwise.")
                         .build());
     }
 
@@ -89,9 +85,5 @@ final class SharesArguments {
         }
         int asked = Integer.parseInt(word);
         return written -> asked;
-    }
-
-    static boolean evenUnbalanced(ParseResult parsed) {
-        return parsed.hasMatchedOption(UNBALANCED);
     }
 }

@@ -31,7 +31,8 @@ final class SharesText {
             ± carcasses: one standard deviation between carcasses; two of three lie within it. Over many carcasses it averages out.
             ± mean: how far the found figure itself may be off, one standard deviation. More tests lessen it; more carcasses do not.
             mean 95 %: where the house's true figure lies, 19 times in 20. next 95 %: where the next carcass lies, 19 times in 20.
-            moved: the stated figure lies outside the range of the mean. Of 20 figures that are right one looks moved by chance.
+            differs: the stated figure lies outside the range of the mean. Of 20 figures that are right one looks different by chance.
+            Whether shares changed during these tests is told by gambrel drift: a mean of before and after is true of neither.
             scale: the error of the scale explains all that was seen, so how far carcasses stray is not told.
             not weighed: nobody weighed this loss. It keeps what is stated, and the other parts share what it leaves as they were weighed:
             what is missing between a cut and its parts is no weighing of the loss, since the errors of all weighings gather in it.
@@ -131,7 +132,7 @@ final class SharesText {
     private static String remarks(FoundShare.Told told, boolean isMoved) {
         List<String> remarks = new ArrayList<>();
         if (isMoved) {
-            remarks.add("moved");
+            remarks.add("differs");
         }
         if (told.isDrowned()) {
             remarks.add("scale");

@@ -50,6 +50,7 @@ public final class SharesVerb implements Verb {
                         "specification takes it, and --apply writes the specification itself. Only figures change,",
                         "and the sources that their lines cite. One test alone proposes nothing.");
         spec.addOption(SheetsArgument.option());
+        spec.addOption(SheetsArgument.unbalancedOption());
         SharesArguments.options().forEach(spec::addOption);
         PatchFiles.options().forEach(spec::addOption);
         WorkArgument.options().forEach(spec::addOption);
@@ -96,7 +97,7 @@ public final class SharesVerb implements Verb {
     private static Optional<SharesReport> report(
             CutTree tree, ParseResult parsed, SheetsArgument.Files files, String spec, List<Diagnostic> findings) {
         List<SheetReport> sheets = files.read(tree, WorkArgument.working(parsed), findings::add);
-        SheetsTaken taken = SheetsTaken.of(sheets, SharesArguments.evenUnbalanced(parsed));
+        SheetsTaken taken = SheetsTaken.of(sheets, SheetsArgument.evenUnbalanced(parsed));
         findings.addAll(taken.findings());
         if (taken.sheets().isEmpty()) {
             return Optional.empty();

@@ -2,13 +2,16 @@ package dev.gambrel.yields.cuttingtest.wording;
 
 import dev.gambrel.yields.cuttingtest.CuttingTest;
 import dev.gambrel.yields.cuttingtest.Faults;
+import dev.gambrel.yields.cuttingtest.PartComparison;
 import dev.gambrel.yields.plan.YieldPlan;
 import dev.gambrel.yields.reconciliation.CutBalance;
+import dev.gambrel.yields.reconciliation.Reconciled;
 import dev.gambrel.yields.reconciliation.error.Suspect;
 import dev.gambrel.yields.reconciliation.pattern.Explanation;
 import dev.gambrel.yields.reconciliation.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What may be wrong on a sheet, in sentences. */
 public final class FaultText {
@@ -17,6 +20,11 @@ public final class FaultText {
             "These are offered, best first, and nothing was changed by them: look at the bench, then weigh again.";
 
     private static final int MOST_PATTERNS = 4;
+    private static final int MOST_FAR = 6;
+    private static final double MOST_RATIO = 1.5;
+
+    /** A sheet with a smaller chance than this does not fit. */
+    private static final double FITS = 0.01;
 
     private final CuttingTest test;
     private final Faults faults;
@@ -44,7 +52,7 @@ public final class FaultText {
     }
 
     /**
-     * Mistakes that would explain it.
+     * Mistakes that would explain it: the best, and others only if the sheet would then fit.
      *
      * @param test the sheet
      * @param faults what was found of it
@@ -52,7 +60,10 @@ public final class FaultText {
      */
     public static List<String> offered(CuttingTest test, Faults faults) {
         FaultText text = new FaultText(test, faults);
-        faults.explanations().stream().limit(MOST_PATTERNS).forEach(text::pattern);
+        List<Explanation> all = faults.explanations();
+        IntStream.range(0, Math.min(MOST_PATTERNS, all.size()))
+                .filter(i -> i == 0 || all.get(i).after().probability() >= FITS)
+                .forEach(i -> text.pattern(all.get(i)));
         return List.copyOf(text.lines);
     }
 
@@ -66,6 +77,7 @@ public final class FaultText {
 
     private void amiss() {
         faults.moreOutThanIn().forEach(this::more);
+        faults.belowNothing().forEach(this::belowNothing);
         test.reconciled().contradictions().forEach(this::contradiction);
         faults.suspects().found().forEach(this::suspect);
         if (!faults.suspects().isComplete()) {
@@ -78,6 +90,14 @@ public final class FaultText {
                 + Written.kilograms(balance.excess().mean()) + " kg, even if nothing was lost.");
     }
 
+    private void belowNothing(int node) {
+        double weight =
+                ((Reconciled.Weight) test.reconciled().weight(node)).estimate().mean();
+        lines.add(address(node) + " would weigh " + Written.kilograms(weight)
+                + " kg, which cannot be: what was weighed of "
+                + address(plan.node(node).above()) + " is too little, or too much of its other parts.");
+    }
+
     private void contradiction(CutBalance balance) {
         lines.add("The scales of " + address(balance.cut())
                 + " and its parts are said to be exact, and yet they differ by "
@@ -85,7 +105,7 @@ public final class FaultText {
     }
 
     private void suspect(Suspect suspect) {
-        String z = " (z " + Written.deviations(suspect.z()) + ")";
+        String z = " (" + Written.decimals(Math.abs(suspect.z()), 1) + " standard deviations)";
         if (suspect instanceof Suspect.OneReading one) {
             lines.add("The weight of " + address(one.node()) + " is in doubt: alone it reads "
                     + Written.kilograms(Math.abs(one.error().mean())) + " kg too "
@@ -120,8 +140,7 @@ public final class FaultText {
                             ? "much, as by a tray that was not tared"
                             : "little, as by a tray that was tared twice");
         } else if (pattern instanceof Pattern.SamePartOfEachWeight part) {
-            return "the scale “" + part.scale() + "” shows " + Written.percent(Math.abs(size)) + " % too "
-                    + (size > 0 ? "much" : "little") + " throughout";
+            return "the scale “" + part.scale() + "” shows " + ofTruth(part, size) + " throughout";
         } else if (pattern instanceof Pattern.OneWrittenAsPair one) {
             return "one piece of " + address(one.node()) + " was weighed and written down as the pair";
         } else if (pattern instanceof Pattern.PairCountedTwice twice) {
@@ -131,5 +150,51 @@ public final class FaultText {
                     + " weighed before trimming, and the trim was weighed again (" + names(before.trims()) + ")";
         }
         return "pounds were written as kilograms of " + names(((Pattern.PoundsAsKilograms) pattern).nodes());
+    }
+
+    /** The size is of the weights in balance, over which the error is smeared; said is what part it is of the weights that are left. */
+    private String ofTruth(Pattern.SamePartOfEachWeight pattern, double size) {
+        double read = 0;
+        double error = 0;
+        for (int node : pattern.nodes()) {
+            read += test.reconciled().readings().weight(node);
+            error += test.reconciled().weight(node) instanceof Reconciled.Weight known
+                    ? size * known.estimate().mean()
+                    : size * test.reconciled().readings().weight(node);
+        }
+        double ratio = read / (read - error);
+        return ratio > MOST_RATIO || ratio < 1 / MOST_RATIO
+                ? Written.decimals(ratio, 2) + " times the true weight"
+                : Written.percent(Math.abs(ratio - 1)) + " % too " + (ratio > 1 ? "much" : "little");
+    }
+
+    /**
+     * What the verdict does not cover, and what is far from expected though it may add up.
+     *
+     * @param test the sheet
+     * @param weighed each part beside what was expected
+     * @param level the chance that any is named where all is as the specification says, such as 0.05
+     * @return a sentence for each; none where all is checked and as expected
+     */
+    public static List<String> besides(CuttingTest test, List<PartComparison> weighed, double level) {
+        List<String> lines = new ArrayList<>();
+        for (int cut : test.notChecked()) {
+            List<Integer> open = test.openParts(cut);
+            lines.add("Not checked: " + PartNames.address(test.plan(), cut)
+                    + (open.isEmpty()
+                            ? "."
+                            : ", of which was not weighed: " + PartNames.first(test.plan(), open) + "."));
+        }
+        List<String> far = PartComparison.beyondChance(weighed, level).stream()
+                .map(part ->
+                        PartNames.address(test.plan(), part.node()) + " " + Written.more(part.difference()) + " kg")
+                .toList();
+        if (!far.isEmpty()) {
+            int more = far.size() - MOST_FAR;
+            lines.add("Further from what was expected than chance explains: "
+                    + String.join("; ", far.subList(0, Math.min(MOST_FAR, far.size())))
+                    + (more > 0 ? "; and " + more + " more." : "."));
+        }
+        return List.copyOf(lines);
     }
 }
