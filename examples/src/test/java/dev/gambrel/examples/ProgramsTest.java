@@ -275,4 +275,19 @@ class ProgramsTest {
         assertEquals(
                 2, said.lines().filter(line -> line.contains("is left out")).count());
     }
+
+    @Test
+    void what_moved_is_said_and_put_on_a_page(@TempDir Path folder) throws IOException {
+        Path page = folder.resolve("moved.html");
+        List<String> args = new ArrayList<>(List.of(Marram.file("hogget.cuts").toString(), page.toString()));
+        try (Stream<Path> sheets = Files.list(Path.of("weigh-sheets"))) {
+            sheets.map(Path::toString)
+                    .filter(sheet -> sheet.endsWith(".csv"))
+                    .sorted()
+                    .forEach(args::add);
+        }
+        String said = printed(() -> WhatMoved.main(args.toArray(String[]::new)));
+        assertTrue(said.endsWith("chance alone would make about 1.7 while nothing changes: no reason to act.\n"), said);
+        assertTrue(Files.readString(page).contains("10 of 12 sheets"));
+    }
 }

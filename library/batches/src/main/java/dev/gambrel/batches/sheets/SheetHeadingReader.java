@@ -20,12 +20,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads the heading of a sheet and holds it against its specification. */
 final class SheetHeadingReader {
     private static final Pattern REVISION = Pattern.compile("[0-9]{1,9}");
     private static final Pattern PER_CENT = Pattern.compile("([0-9]{1,2}(?:\\.[0-9]{1,6})?)\\s*%");
     private static final double HUNDRED = 100;
+    private static final int MOST_SCALES = 100;
+    private static final int MOST_NAMED = 6;
 
     private final SheetForm form;
     private final Specification specification;
@@ -83,7 +86,10 @@ final class SheetHeadingReader {
 
     private void add(Scale scale, SheetRow row) {
         Place first = scaleLines.putIfAbsent(scale.name().toLowerCase(Locale.ROOT), row.place());
-        if (first == null) {
+        if (first == null && scales.size() == MOST_SCALES) {
+            findings.accept(
+                    unreadable(row.cell(1), "scale beyond the hundredth", "no more than " + MOST_SCALES + " scales"));
+        } else if (first == null) {
             scales.add(scale);
         } else {
             twice(row, "what the scale “" + scale.name() + "” is like", first);
@@ -94,7 +100,7 @@ final class SheetHeadingReader {
         Optional<Double> division = kilograms(row.cell(2), "division of the scale");
         Optional<Double> tare = kilograms(row.cell(3), "tare error of the scale");
         Optional<Double> calibration = calibration(row.cell(4));
-        if (row.cell(1).isEmpty()) {
+        if (!TradeName.isAcceptable(row.cell(1).written())) {
             findings.accept(unreadable(row.cell(1), "name of the scale", "a name such as bench"));
             return Optional.empty();
         }
@@ -228,6 +234,8 @@ final class SheetHeadingReader {
     }
 
     private static String names(List<Scale> scales) {
-        return String.join(", ", scales.stream().map(Scale::name).toList());
+        int more = scales.size() - MOST_NAMED;
+        String first = scales.stream().limit(MOST_NAMED).map(Scale::name).collect(Collectors.joining(", "));
+        return more > 0 ? first + " and " + more + " more" : first;
     }
 }

@@ -1,6 +1,7 @@
 package dev.gambrel.reports.png;
 
 import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
@@ -92,12 +93,18 @@ public final class PngImage {
         return png(image);
     }
 
+    /** How much is drawn is limited by how large the image is. */
     private static SVGDocument document(Picture picture) {
         SVGDocument document = new SVGLoader()
                 .load(
                         new ByteArrayInputStream(picture.svg().getBytes(StandardCharsets.UTF_8)),
                         null,
-                        LoaderContext.createDefault());
+                        LoaderContext.builder()
+                                .documentLimits(new DocumentLimits(
+                                        DocumentLimits.DEFAULT_MAX_NESTING_DEPTH,
+                                        DocumentLimits.DEFAULT_MAX_USE_NESTING_DEPTH,
+                                        Integer.MAX_VALUE))
+                                .build());
         if (document == null) {
             throw new IllegalStateException("a picture of our own cannot be read");
         }

@@ -1,7 +1,5 @@
 package dev.gambrel.yields.reconciliation;
 
-import java.util.Arrays;
-
 /**
  * The two passes, for whoever has many sheets of one tree: columns in, columns out, and no object made for a sheet.
  *
@@ -66,7 +64,6 @@ public final class TreeBalance {
                     readings.length + " readings and " + variances.length + " variances of " + n + " nodes");
         }
         up.run(readings, variances);
-        Arrays.fill(passed, 0);
         settleFirst(variances[0]);
         for (int v = 1; v < n; v++) {
             int cut = tree.above(v);
@@ -135,6 +132,7 @@ public final class TreeBalance {
             forceVariance[v] = 0;
             return;
         }
+        passed[v] = 0;
         perVariance[v] = UpwardPass.reciprocal(up.sumVariance(v));
         force[v] = fromAbove;
         forceVariance[v] = fromAboveVariance;

@@ -96,7 +96,7 @@ public final class BalanceVerb implements Verb {
         ExitStatus written = ExitStatus.FINE;
         if (!reports.isEmpty()) {
             terminal.out().print(asJson ? BalanceJson.write(reports, prices) : text(reports, prices));
-            written = asked.write(reports, terminal);
+            written = Result.hasError(findings) ? asked.refuse(terminal) : asked.write(reports, terminal);
         }
         boolean allBalance = reports.stream().allMatch(report -> report.faults().verdict() == Verdict.BALANCES);
         ExitStatus found = ExitStatus.of(findings).and(written);

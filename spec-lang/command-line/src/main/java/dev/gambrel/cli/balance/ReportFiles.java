@@ -46,12 +46,23 @@ record ReportFiles(List<AskedFile> pages, List<AskedPicture> pictures) {
         AskedFile.of(AskedFile.Kind.PICTURE, GRAMS, parsed, read)
                 .map(file -> new AskedPicture(file, "The picture of the grams", GramsPicture::of))
                 .ifPresent(pictures::add);
+        if (pictures.stream().map(picture -> picture.file().name()).distinct().count() < pictures.size()) {
+            throw new WrongUsage("Two pictures would be written to one file; name another for one of them.");
+        }
         if (!pictures.isEmpty() && sheets > 1) {
             throw new WrongUsage("A picture shows one sheet, and " + sheets
                     + " are named; name one, or ask for all of them on a page with " + HTML + ".");
         }
         return new ReportFiles(
                 AskedFile.of(AskedFile.Kind.PAGE, HTML, parsed, read).stream().toList(), pictures);
+    }
+
+    /** With an error among the findings it would not show all that was asked for. */
+    ExitStatus refuse(Terminal terminal) {
+        if (!pages.isEmpty() || !pictures.isEmpty()) {
+            terminal.err().println("No page or picture was written, because of the errors above.");
+        }
+        return ExitStatus.FINE;
     }
 
     ExitStatus write(List<SheetReport> reports, Terminal terminal) {

@@ -58,6 +58,14 @@ record DriftFiles(List<AskedFile> pages, List<AskedFile> pictures, String part) 
                 AskedFile.of(AskedFile.Kind.PAGE, HTML, parsed, read).stream().toList(), pictures, part);
     }
 
+    /** With an error among the findings it would not show all that was asked for. */
+    ExitStatus refuse(Terminal terminal) {
+        if (!pages.isEmpty() || !pictures.isEmpty()) {
+            terminal.err().println("No page or picture was written, because of the errors above.");
+        }
+        return ExitStatus.FINE;
+    }
+
     ExitStatus write(String title, List<String> about, Drift drift, Terminal terminal) {
         ExitStatus status = ExitStatus.FINE;
         List<Picture> drawn = new ArrayList<>();

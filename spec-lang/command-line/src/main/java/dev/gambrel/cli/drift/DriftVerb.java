@@ -83,7 +83,8 @@ public final class DriftVerb implements Verb {
         List<String> about = sheets.about(baseline);
         String title = "What moved: "
                 + Visible.text(spec.orElseThrow().tree().specification().title());
-        ExitStatus written = asked.write(title, about, drift, terminal);
+        ExitStatus written =
+                Result.hasError(findings) ? asked.refuse(terminal) : asked.write(title, about, drift, terminal);
         terminal.out().print(asJson ? DriftJson.write(drift) : DriftText.of(about, drift) + Cautions.TEXT);
         boolean isQuiet = sheets.leftOut().isEmpty() && drift.isQuiet();
         ExitStatus found = ExitStatus.of(findings).and(written);

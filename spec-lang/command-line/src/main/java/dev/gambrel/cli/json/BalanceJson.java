@@ -67,7 +67,9 @@ public final class BalanceJson {
                 "basis", report.sheet().heading().carcass().basis().words());
         json.writeStringField("verdict", word(report.faults().verdict()));
         json.writeNumberField("level", SheetReport.LEVEL);
-        test("test", report.test().reconciled().test());
+        if (report.test().reconciled().test().degreesOfFreedom() > 0) {
+            test("test", report.test().reconciled().test());
+        }
         weighed();
         balances("cuts", report.test().reconciled().balances());
         balances("moreOutThanIn", report.faults().moreOutThanIn());

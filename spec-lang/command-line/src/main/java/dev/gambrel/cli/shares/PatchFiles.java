@@ -1,6 +1,7 @@
 package dev.gambrel.cli.shares;
 
 import dev.gambrel.cli.argument.FileArgument;
+import dev.gambrel.cli.file.HalfFile;
 import dev.gambrel.cli.file.WholeFile;
 import dev.gambrel.cli.terminal.ExitStatus;
 import dev.gambrel.cli.terminal.Terminal;
@@ -89,24 +90,50 @@ record PatchFiles(String patch, boolean isApplied) {
         return isApplied ? apply(spec, texts, terminal) : ExitStatus.FINE;
     }
 
-    /** The file that declares the sources first, so that no line cites what is not declared. */
+    /** All files are written beside their places before the first takes its place, so that none is changed where one cannot be. */
     private static ExitStatus apply(String spec, List<RestatedText> texts, Terminal terminal) {
         Path folder = FileArgument.path(spec).toAbsolutePath().getParent();
         List<RestatedText> mainFirst = new ArrayList<>(texts);
         Collections.reverse(mainFirst);
         mainFirst.sort((one, other) -> Boolean.compare(isMain(other, spec), isMain(one, spec)));
-        for (RestatedText text : mainFirst) {
-            Path file = folder.resolve(text.before().name());
-            Optional<String> mark = markIfUnchanged(file, text);
-            if (mark.isEmpty()
-                    || !WholeFile.write(file, mark.get() + text.after().text())) {
-                return WholeFile.couldNot(text.before().name(), terminal);
+        List<HalfFile> halves = new ArrayList<>();
+        try {
+            for (RestatedText text : mainFirst) {
+                Path file = folder.resolve(text.before().name());
+                Optional<String> mark = markIfUnchanged(file, text);
+                if (mark.isEmpty()) {
+                    return WholeFile.couldNot(text.before().name(), terminal);
+                }
+                halves.add(HalfFile.of(file));
+                byte[] bytes = (mark.get() + text.after().text()).getBytes(StandardCharsets.UTF_8);
+                halves.get(halves.size() - 1).out().write(bytes);
             }
-            terminal.err()
-                    .println("The proposed lines were written into "
-                            + Visible.text(text.before().name()) + ".");
+            for (HalfFile half : halves) {
+                half.finish();
+            }
+        } catch (IOException cannotWrite) {
+            return WholeFile.couldNot(
+                    mainFirst
+                            .get(Math.min(halves.size(), mainFirst.size() - 1))
+                            .before()
+                            .name(),
+                    terminal);
+        } finally {
+            halves.forEach(PatchFiles::leave);
         }
+        mainFirst.forEach(text -> terminal.err()
+                .println("The proposed lines were written into "
+                        + Visible.text(text.before().name()) + "."));
         return ExitStatus.FINE;
+    }
+
+    /** Whatever was not finished goes. */
+    private static void leave(HalfFile half) {
+        try {
+            half.close();
+        } catch (IOException gone) {
+            return;
+        }
     }
 
     private static boolean isMain(RestatedText text, String spec) {

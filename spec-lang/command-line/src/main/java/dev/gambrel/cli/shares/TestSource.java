@@ -8,6 +8,7 @@ import dev.gambrel.tree.Source;
 import dev.gambrel.yields.testedcuts.Mean;
 import dev.gambrel.yields.testedcuts.Prior;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,7 @@ import java.util.stream.Collectors;
 /** The source of found shares: how many tests, of which days, on which sheets. One for each set of sheets. */
 final class TestSource {
     private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+    private static final Pattern NAMES_APART = Pattern.compile(": |, |; ");
     private static final String NAME = "cutting tests";
 
     private final CutTree tree;
@@ -42,9 +44,10 @@ final class TestSource {
                         .orElseGet(() -> new Source(freeName(sheets), Source.Kind.MEASURED, words)));
     }
 
-    /** Whether some figure rests on these tests, whatever it was drawn towards. */
+    /** Whether some figure rests on one of these tests, whatever it was drawn towards. */
     static boolean isOf(Source source, List<WeighSheet> sheets) {
-        return source.citation().contains(names(sheets));
+        List<String> cited = Arrays.asList(NAMES_APART.split(source.citation()));
+        return sheets.stream().map(sheet -> Visible.text(sheet.name())).anyMatch(cited::contains);
     }
 
     private String words(List<WeighSheet> sheets) {

@@ -102,4 +102,38 @@ class ReportFilesTest {
         assertEquals(ExitStatus.COULD_NOT, run.status());
         assertTrue(run.err().contains("cannot be written"), run.err());
     }
+
+    @Test
+    void twoPicturesAreNotWrittenToOneFile() {
+        Run run = balance("--tree-picture", file("one.svg"), "--grams-picture", file("one.svg"));
+        assertEquals(ExitStatus.WRONG_USAGE, run.status());
+        assertTrue(run.err().contains("Two pictures would be written to one file"), run.err());
+    }
+
+    @Test
+    void noPageIsWrittenWhereASheetCouldNotBeRead() {
+        String wrong = Run.write(folder, "wrong.csv", SHEET.replace("22.000 kg", "x"));
+        Run run = balance(wrong, "--html", file("both.html"));
+        assertEquals(ExitStatus.FINDINGS, run.status());
+        assertTrue(run.err().contains("No page or picture was written"), run.err());
+        assertFalse(Files.exists(folder.resolve("both.html")));
+    }
+
+    /** More shapes than a reader of drawings takes by itself. */
+    @Test
+    void aTreeOfFourHundredCutsBecomesAnImage() throws IOException {
+        StringBuilder spec =
+                new StringBuilder("language 1\nspecies sheep\nspecification \"Marram hogget\" revision 3 for sheep\n"
+                        + "carcass cold, 20 kg to 24 kg\nstream mince, saleable\n");
+        StringBuilder sheet = new StringBuilder(SHEET.substring(0, SHEET.indexOf("leg,")));
+        for (int cut = 0; cut < 400; cut++) {
+            spec.append("cut c").append(cut).append(" 0.2 %\n");
+            sheet.append("c").append(cut).append(",all,0.044,0,kg\n");
+        }
+        String file = Run.write(folder, "many.cuts", spec + "rest -> mince\n");
+        String weighed = Run.write(folder, "many.csv", sheet.toString());
+        Run run = Run.of("balance", file, "--sheet", weighed, "--tree-picture", file("many.png"));
+        assertTrue(run.err().contains("was written to"), run.err());
+        assertTrue(ImageIO.read(folder.resolve("many.png").toFile()).getHeight() > 5_000);
+    }
 }

@@ -125,6 +125,8 @@ class SharesVerbTest {
         Run again = shares(spec, days, "--prior", "4", "--apply");
         assertTrue(again.err().contains("G2304 (tests-count-twice)"), again.err());
         assertEquals(once, written());
+        Run fewer = shares(spec, List.of(days.get(2), days.get(0)), "--prior", "4", "--decimals", "3");
+        assertTrue(fewer.err().contains("G2304 (tests-count-twice)"), fewer.err());
     }
 
     @Test

@@ -2,12 +2,14 @@ package dev.gambrel.compiler.restate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Edits as a unified diff (POSIX.1-2017, diff -u). What changed is known from the edits and need not be searched for. Every edit lies in one
  * line; lines end at a line feed, so that a carriage return before it belongs to the line and is kept.
  */
 final class UnifiedDiff {
+    private static final char DELETE = 0x7F;
     private static final int CONTEXT = 3;
     private static final String NO_END = "\n\\ No newline at end of file\n";
 
@@ -51,9 +53,23 @@ final class UnifiedDiff {
         return diff.out.toString();
     }
 
-    /** A name with a blank in it ends in a tab. */
+    /** A name with a blank in it ends in a tab; one that could be taken for more than a name stands in quotation marks, as git has it. */
     private static String named(String name) {
-        return name.indexOf(' ') < 0 ? name : name + '\t';
+        boolean isPlain = name.chars().noneMatch(c -> c < ' ' || c == DELETE || c == '"' || c == '\\');
+        if (isPlain) {
+            return name.indexOf(' ') < 0 ? name : name + '\t';
+        }
+        StringBuilder quoted = new StringBuilder("\"");
+        for (char c : name.toCharArray()) {
+            if (c == '"' || c == '\\') {
+                quoted.append('\\').append(c);
+            } else if (c < ' ' || c == DELETE) {
+                quoted.append(String.format(Locale.ROOT, "\\%03o", (int) c));
+            } else {
+                quoted.append(c);
+            }
+        }
+        return quoted.append('"').toString();
     }
 
     /** With their line ends. */

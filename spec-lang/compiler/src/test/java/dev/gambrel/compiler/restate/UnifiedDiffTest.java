@@ -79,4 +79,14 @@ class UnifiedDiffTest {
         RestatedText text = RestatedText.of(new SourceText("my leg.cuts", "a\n"), List.of(new TextEdit(0, 1, "b")));
         assertEquals("--- my leg.cuts\t", text.diff().lines().findFirst().orElseThrow());
     }
+
+    /** As git quotes it: a name may not begin a header of its own. */
+    @Test
+    void a_name_of_several_lines_stands_in_quotation_marks() {
+        RestatedText text =
+                RestatedText.of(new SourceText("s\n+++ \"other\".cuts", "a\n"), List.of(new TextEdit(0, 1, "b")));
+        assertEquals(
+                "--- \"s\\012+++ \\\"other\\\".cuts\"",
+                text.diff().lines().findFirst().orElseThrow());
+    }
 }

@@ -34,6 +34,9 @@ public final class VerdictText {
             return "of no cut are its own weight and that of all its parts known.";
         }
         GlobalTest global = test.reconciled().test();
+        if (global.degreesOfFreedom() == 0) {
+            return "it needs no test of chance.";
+        }
         return "chi-square " + Written.decimals(global.chiSquare(), 1) + " with " + global.degreesOfFreedom()
                 + (global.degreesOfFreedom() == 1 ? " check" : " checks") + "; of sheets without a mistake "
                 + Written.chance(global.probability()) + " fit no better.";
