@@ -148,10 +148,6 @@ public final class TreeBalance {
         }
     }
 
-    private boolean isCompared(int v) {
-        return isBalanced(v) && up.isUsed(v);
-    }
-
     /**
      * Whether something is known of all parts of a node, so that its balance can be used.
      *
@@ -309,11 +305,7 @@ public final class TreeBalance {
      * @return the sum of the squared standardised differences of all cuts
      */
     public double chiSquare() {
-        double sum = 0;
-        for (int v = 0; v < weight.length; v++) {
-            sum += isCompared(v) ? up.innovation(v) * up.precision(v) * up.innovation(v) : 0;
-        }
-        return sum;
+        return up.chiSquare();
     }
 
     /**
@@ -322,10 +314,6 @@ public final class TreeBalance {
      * @return the number of cuts with a reading and parts that are known
      */
     public int degreesOfFreedom() {
-        int compared = 0;
-        for (int v = 0; v < weight.length; v++) {
-            compared += isCompared(v) ? 1 : 0;
-        }
-        return compared;
+        return up.compared();
     }
 }

@@ -21,6 +21,8 @@ final class UpwardPass {
     private final double[] innovation;
     private final double[] innovationVariance;
     private final double[] precision;
+    private double chiSquare;
+    private int compared;
 
     UpwardPass(MassTree tree) {
         this.tree = tree;
@@ -45,6 +47,8 @@ final class UpwardPass {
     }
 
     void run(double[] readings, double[] variances) {
+        chiSquare = 0;
+        compared = 0;
         System.arraycopy(openFromTheStart, 0, open, 0, open.length);
         Arrays.fill(sum, 0);
         Arrays.fill(lost, 0);
@@ -84,6 +88,8 @@ final class UpwardPass {
             return;
         }
         precision[v] = reciprocal(both);
+        chiSquare += difference * precision[v] * difference;
+        compared++;
         double gain = error * precision[v];
         mean[v] = gain <= 0.5 ? reading + gain * difference : parts - sumVariance[v] * precision[v] * difference;
         variance[v] = sumVariance[v] * gain;
@@ -169,5 +175,15 @@ final class UpwardPass {
     /** One over the variance of the innovation, of a cut with a reading that counts. */
     double precision(int v) {
         return precision[v];
+    }
+
+    /** Of all innovations. */
+    double chiSquare() {
+        return chiSquare;
+    }
+
+    /** How many innovations there are. */
+    int compared() {
+        return compared;
     }
 }
