@@ -1,7 +1,6 @@
 package dev.gambrel.reports.page;
 
 import dev.gambrel.reports.markup.Markup;
-import dev.gambrel.reports.picture.ChartUnit;
 import dev.gambrel.reports.picture.DriftPicture;
 import dev.gambrel.reports.svg.Picture;
 import dev.gambrel.yields.control.ChartAnswer;
@@ -9,7 +8,6 @@ import dev.gambrel.yields.drift.CutDrift;
 import dev.gambrel.yields.drift.Drift;
 import dev.gambrel.yields.drift.DriftSentences;
 import dev.gambrel.yields.drift.DriftTable;
-import dev.gambrel.yields.drift.LabelledTest;
 import dev.gambrel.yields.drift.PartDrift;
 import dev.gambrel.yields.drift.ShapeDrift;
 import java.util.List;
@@ -19,8 +17,6 @@ import java.util.List;
  * cut as a table with its chart as a whole. It is well-formed XML, stands alone, holds no script and fetches nothing.
  */
 public final class DriftPage {
-    private static final int DECIMALS = 2;
-
     private final Markup out;
     private final Drift drift;
     private final DriftSentences sentences;
@@ -70,23 +66,8 @@ public final class DriftPage {
     private void chart(CutDrift cut, PartDrift part, ChartAnswer answer, String what) {
         if (answer instanceof ChartAnswer.Drawn drawn
                 && !drawn.chart().signals().isEmpty()) {
-            figure(DriftPicture.of(
-                    drift.node(part.part()).address(), unit(drift, cut, part, what), labels(cut), drawn.chart()));
+            figure(DriftPicture.of(drift, cut, part, drawn.chart(), what));
         }
-    }
-
-    private static ChartUnit unit(Drift drift, CutDrift cut, PartDrift part, String what) {
-        return new ChartUnit(
-                drift.node(part.part()).name() + ", % of "
-                        + drift.node(cut.cut()).address() + ": " + what,
-                DECIMALS);
-    }
-
-    private List<String> labels(CutDrift cut) {
-        return cut.tests().stream()
-                .map(drift.tests()::get)
-                .map(LabelledTest::name)
-                .toList();
     }
 
     private void figure(Picture picture) {
@@ -109,7 +90,7 @@ public final class DriftPage {
         out.close().close();
         sentences.ofShape(cut).ifPresent(line -> out.element("p", line, "class", "note"));
         if (cut.shape() instanceof ShapeDrift.Charted charted) {
-            figure(DriftPicture.of(drift.node(cut.cut()).address() + " as a whole", labels(cut), charted.chart()));
+            figure(DriftPicture.of(drift, cut, charted.chart()));
         }
     }
 }

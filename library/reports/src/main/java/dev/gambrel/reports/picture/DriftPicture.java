@@ -5,6 +5,9 @@ import dev.gambrel.yields.control.ChartPoint;
 import dev.gambrel.yields.control.ControlChart;
 import dev.gambrel.yields.control.HotellingChart;
 import dev.gambrel.yields.control.Signal;
+import dev.gambrel.yields.drift.CutDrift;
+import dev.gambrel.yields.drift.Drift;
+import dev.gambrel.yields.drift.PartDrift;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -12,6 +15,8 @@ import java.util.stream.DoubleStream;
 /** Tests in the order of time, with the limits that chance keeps to and what is beyond them. */
 public final class DriftPicture {
     private static final ChartUnit DISTANCE = new ChartUnit("T², how far off the cut is as a whole", 1);
+
+    private static final int HUNDREDTHS = 2;
 
     private DriftPicture() {}
 
@@ -45,6 +50,38 @@ public final class DriftPicture {
             frame.signal(signal.index(), points.get(signal.index()).plotted(), signal instanceof Signal.Above);
         }
         return frame.picture(title, labels, sentences(chart.signals(), labels, unit));
+    }
+
+    /**
+     * Draws a chart of one part.
+     *
+     * @param drift how the shares move
+     * @param cut one of it
+     * @param part one of its parts
+     * @param chart one of the part's
+     * @param what of what the chart is, such as "single tests"
+     * @return the picture
+     */
+    public static Picture of(Drift drift, CutDrift cut, PartDrift part, ControlChart chart, String what) {
+        String words = drift.node(part.part()).name() + ", % of "
+                + drift.node(cut.cut()).address() + ": " + what;
+        return of(drift.node(part.part()).address(), new ChartUnit(words, HUNDREDTHS), labels(drift, cut), chart);
+    }
+
+    /**
+     * Draws the chart of a cut as a whole.
+     *
+     * @param drift how the shares move
+     * @param cut one of it
+     * @param chart the cut's
+     * @return the picture
+     */
+    public static Picture of(Drift drift, CutDrift cut, HotellingChart chart) {
+        return of(drift.node(cut.cut()).address() + " as a whole", labels(drift, cut), chart);
+    }
+
+    private static List<String> labels(Drift drift, CutDrift cut) {
+        return cut.tests().stream().map(test -> drift.tests().get(test).name()).toList();
     }
 
     /**

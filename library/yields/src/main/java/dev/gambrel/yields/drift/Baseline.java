@@ -7,13 +7,9 @@ import dev.gambrel.yields.control.IndividualsChart;
 import dev.gambrel.yields.control.ProcessLevel;
 import java.util.List;
 import java.util.function.Function;
-import org.apache.commons.statistics.distribution.TDistribution;
 
 /** Which tests say where a share lies and how far it strays while nothing changes. */
 public sealed interface Baseline {
-    /** Degrees of freedom of a mean moving range, to each range. */
-    double FREEDOM = 0.62;
-
     /** All tests that there are: for a first look. A test that is far off widens its own limits. */
     record AllTests() implements Baseline {}
 
@@ -47,27 +43,21 @@ public sealed interface Baseline {
     }
 
     /**
-     * How often a test that came after passes limits of 3 standard deviations that rest on so many first tests, while nothing changes. The
-     * mean of those is off itself, and a mean range of neighbours tells the standard deviation about as well as 0.62 (n − 1) degrees of
-     * freedom (from memory), so it is Student's t.
+     * The chart of single figures, for large and sudden changes.
      *
-     * @param first how many tests set the level
-     * @param lambda of the average; 0 for single tests
-     * @return from 0 to 1, above what is drawn by up to a half for 8 tests, and less for more
+     * @param values in the order of time, 1 or more
+     * @return the chart; or why there is none
      */
-    static double passedByChance(int first, double lambda) {
-        double spread = lambda == 0 ? 1 : lambda / (2 - lambda);
-        double ofLevel = 1.0 / first / spread;
-        double limit = IndividualsChart.LIMITS / Math.sqrt(1 + ofLevel);
-        return 2 * TDistribution.of(FREEDOM * (first - 1)).survivalProbability(limit);
-    }
-
-    /** The chart of single figures. */
     default ChartAnswer single(List<Double> values) {
         return chart(values, level -> new Drawn(IndividualsChart.of(values, level)));
     }
 
-    /** The chart of their moving average. */
+    /**
+     * The chart of their moving average, for small changes that last.
+     *
+     * @param values in the order of time, 1 or more
+     * @return the chart; or why there is none
+     */
     default ChartAnswer average(List<Double> values) {
         return chart(values, level -> new Drawn(EwmaChart.of(values, EwmaChart.USUAL, level)));
     }

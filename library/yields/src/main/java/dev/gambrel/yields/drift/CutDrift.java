@@ -33,7 +33,8 @@ public record CutDrift(int cut, List<Integer> tests, List<PartDrift> parts, Shap
         return parts.size() == 2 ? parts.subList(0, 1) : parts;
     }
 
-    boolean isQuiet() {
+    /** Whether no test of it is out of shape. */
+    boolean isInShape() {
         return !(shape instanceof ShapeDrift.Charted charted
                 && !charted.chart().signals().isEmpty());
     }

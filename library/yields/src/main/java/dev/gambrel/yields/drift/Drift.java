@@ -6,6 +6,7 @@ import dev.gambrel.yields.control.EwmaChart;
 import dev.gambrel.yields.plan.Node;
 import dev.gambrel.yields.plan.YieldPlan;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
@@ -99,20 +100,22 @@ public record Drift(
     }
 
     private double likelyFalseSignals(PartDrift part) {
-        return likelyFalse(part.single(), 0) + likelyFalse(part.average(), EwmaChart.USUAL);
+        return likelyFalse(part.single(), PassedByChance::single)
+                + likelyFalse(part.average(), first -> PassedByChance.average(first, EwmaChart.USUAL));
     }
 
-    private double likelyFalse(ChartAnswer answer, double lambda) {
+    private double likelyFalse(ChartAnswer answer, IntToDoubleFunction later) {
         if (!(answer instanceof ChartAnswer.Drawn drawn)) {
             return 0;
         }
         int tests = drawn.chart().points().size();
         int first = baseline.of(tests);
-        return BEYOND_LIMITS * first + Baseline.passedByChance(first, lambda) * (tests - first);
+        return BEYOND_LIMITS * first + later.applyAsDouble(first) * (tests - first);
     }
 
     /**
-     * How many signals are told: each single test beyond its limits, each average that passes them, each test out of shape.
+     * How many signals there are of single tests and of averages: each test beyond its limits, and each average that passes them anywhere.
+     * Tests out of shape are told beside them.
      *
      * @return 0 or more
      */
@@ -144,6 +147,6 @@ public record Drift(
         double likely = likelyFalseSignals();
         boolean isChance = signals() == 0
                 || likely > 0 && PoissonDistribution.of(likely).survivalProbability(signals() - 1) >= LEVEL;
-        return isChance && groups.isEmpty() && cuts.stream().allMatch(CutDrift::isQuiet);
+        return isChance && groups.isEmpty() && cuts.stream().allMatch(CutDrift::isInShape);
     }
 }

@@ -7,18 +7,15 @@ import dev.gambrel.cli.terminal.ExitStatus;
 import dev.gambrel.cli.terminal.Terminal;
 import dev.gambrel.cli.verb.WrongUsage;
 import dev.gambrel.reports.page.DriftPage;
-import dev.gambrel.reports.picture.ChartUnit;
 import dev.gambrel.reports.picture.DriftPicture;
 import dev.gambrel.reports.svg.Picture;
 import dev.gambrel.yields.control.ChartAnswer;
 import dev.gambrel.yields.drift.CutDrift;
 import dev.gambrel.yields.drift.Drift;
-import dev.gambrel.yields.drift.LabelledTest;
 import dev.gambrel.yields.drift.PartDrift;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -33,7 +30,6 @@ record DriftFiles(List<AskedFile> pages, List<AskedFile> pictures, String part) 
     private static final String HTML = "--html";
     private static final String PICTURE = "--part-picture";
     private static final String PART = "--part";
-    private static final int DECIMALS = 2;
 
     static List<OptionSpec> options() {
         return List.of(
@@ -121,15 +117,6 @@ record DriftFiles(List<AskedFile> pages, List<AskedFile> pictures, String part) 
             throw new WrongUsage("There is no chart of " + address + ": that needs " + ChartAnswer.FEWEST
                     + " tests that tell it and stray.");
         }
-        List<String> labels = Stream.of(found.cut())
-                .flatMap(cut -> cut.tests().stream())
-                .map(drift.tests()::get)
-                .map(LabelledTest::name)
-                .toList();
-        ChartUnit unit = new ChartUnit(
-                drift.node(found.part().part()).name() + ", % of "
-                        + drift.node(found.cut().cut()).address() + ": single tests",
-                DECIMALS);
-        return DriftPicture.of(address, unit, labels, drawn.chart());
+        return DriftPicture.of(drift, found.cut(), found.part(), drawn.chart(), "single tests");
     }
 }

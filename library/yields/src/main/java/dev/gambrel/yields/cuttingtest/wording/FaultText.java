@@ -162,6 +162,9 @@ public final class FaultText {
                     ? size * known.estimate().mean()
                     : size * test.reconciled().readings().weight(node);
         }
+        if (!(read - error > 0)) {
+            return "far too much";
+        }
         double ratio = read / (read - error);
         return ratio > MOST_RATIO || ratio < 1 / MOST_RATIO
                 ? Written.decimals(ratio, 2) + " times the true weight"
